@@ -1,0 +1,317 @@
+import type {
+  CauseGroup,
+  Fuel,
+  MachineKindId,
+  Performer,
+  ProcedureStep,
+  Reporter,
+  Stage,
+} from "./vocabulary.ts";
+
+/**
+ * The checked model of `flows/`: what the loader returns and every pure part reads. Everything is
+ * read-only and every id it mentions exists. Words are English; other languages are found in
+ * `locales/` under the key `<kind>-<id>[-<part>]` (see `wordKey`).
+ */
+export interface Knowledge {
+  /** Changes whenever any fact changes; pinned in each case. */
+  readonly version: string;
+  readonly faults: ReadonlyMap<string, Fault>;
+  readonly observations: ReadonlyMap<string, Observation>;
+  readonly checks: ReadonlyMap<string, Check>;
+  readonly acts: ReadonlyMap<string, Act>;
+  readonly remedies: ReadonlyMap<string, Remedy>;
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly tools: ReadonlyMap<string, Titled>;
+  readonly hazards: ReadonlyMap<string, Hazard>;
+  readonly redFlags: ReadonlyMap<string, RedFlag>;
+  readonly accessGroups: ReadonlyMap<string, AccessGroup>;
+  readonly latentGroups: ReadonlyMap<string, LatentGroup>;
+  readonly systems: ReadonlyMap<string, Titled>;
+  readonly machines: ReadonlyMap<MachineKindId, MachineKind>;
+  readonly rates: Rates;
+}
+
+export interface Titled {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** Probabilities over the states of an observation, in the observation's own order; sums to 1. */
+export type Row = readonly number[];
+
+/** A condition on what is known of the machine; every stated key must hold. */
+export interface MachineCondition {
+  readonly kinds?: readonly MachineKindId[];
+  readonly fuels?: readonly Fuel[];
+  /** Features the machine must have, for example `pto`, `seat-switch`, `glow-plugs`. */
+  readonly features?: readonly string[];
+  readonly volts?: readonly number[];
+  /** Inclusive age in years. */
+  readonly ageFrom?: number;
+  readonly ageTo?: number;
+}
+
+/** Multiplies the prior odds of a fault where its condition holds; > 0. */
+export interface PriorFactor {
+  readonly when: MachineCondition;
+  readonly times: number;
+  readonly because: string;
+}
+
+export interface Fault extends Titled {
+  readonly system: string;
+  readonly group: CauseGroup;
+  /** Relative share of no-start calls over all machines; > 0, normalised after the factors. */
+  readonly share: number;
+  readonly source: string;
+  readonly blocks: Stage;
+  readonly needs: MachineCondition;
+  readonly factors: readonly PriorFactor[];
+  /** P(cranking state | fault), in the order of `crankingStates`; sums to 1. */
+  readonly cranking: Row;
+  /** P(firing state | fault, engine turns), in the order of `firingStates`; sums to 1. */
+  readonly firing: Row;
+  /**
+   * P(state | fault) for every observation the fault touches, `on-start` excepted; a context
+   * observation (age of fuel, storage, weather) already carries its factors here.
+   */
+  readonly rows: ReadonlyMap<string, Row>;
+  /** Faults it commonly brings along: P(consequence | this fault present), in (0, 1). */
+  readonly brings: ReadonlyMap<string, number>;
+  readonly remedies: readonly string[];
+  /** Plain sentence: what is wrong and why it stops the machine. */
+  readonly explain: string;
+  /** Parts people buy in vain for this complaint: do not buy before the named check. */
+  readonly notYet: readonly { readonly part: string; readonly before: string }[];
+  /** True where a circuit model also simulates the fault; rows are then the fallback. */
+  readonly circuit: boolean;
+}
+
+export type ObservationKind = "states" | "number" | "list" | "text";
+
+export interface ObservationState {
+  readonly id: string;
+  /** Short words: a button, or a line in a list. */
+  readonly title: string;
+  /** A number's band: from (inclusive) to (exclusive), in the unit, at 12 V; open at the ends. */
+  readonly from?: number;
+  readonly to?: number;
+}
+
+export interface Observation extends Titled {
+  readonly kind: ObservationKind;
+  /** A list's members are each present or absent; the other kinds hold one state. */
+  readonly states: readonly ObservationState[];
+  readonly unit?: "V" | "A" | "°C" | "h" | "bar" | "SG" | "Ω" | "rpm";
+  /** Bands are multiplied by system volts / 12. */
+  readonly scalesWithVolts: boolean;
+  /** Smallest and largest reading that can be meant, at 12 V. */
+  readonly plausible?: readonly [number, number];
+  /** Standard deviation of a reading: absolute part in the unit, and relative part. */
+  readonly meterError?: { readonly absolute: number; readonly relative: number };
+  /** P(state) when no fault touches it (for lists: P(member present)). */
+  readonly usual: Row;
+  /** True for circumstances that exist before the fault (storage, weather, recent work). */
+  readonly context: boolean;
+  /** confusion[reporter][true state][reported state]; rows sum to 1. */
+  readonly confusion: Readonly<Record<Reporter, readonly Row[]>>;
+  readonly combine: "precedence" | "noisy-or" | "noisy-max";
+  /** For noisy-or and noisy-max: P(state) with no cause present. */
+  readonly leak?: Row;
+  /** Only meaningful in these states of other observations, for example when the engine turns. */
+  readonly onlyIf: readonly StateCondition[];
+  readonly needs: MachineCondition;
+  /** The latent group whose state explains its correlation with its siblings. */
+  readonly latent?: string;
+  readonly source: string;
+}
+
+export interface StateCondition {
+  readonly observation: string;
+  readonly anyOf: readonly string[];
+}
+
+/**
+ * Observations that say the same thing in several ways. Given the latent state they are
+ * independent; P(latent | fault) and P(observation state | latent) replace the fault's own rows.
+ */
+export interface LatentGroup extends Titled {
+  readonly states: readonly string[];
+  readonly usual: Row;
+  readonly members: readonly string[];
+  /** byFault[fault] = P(latent state | fault). Faults not named follow `usual`. */
+  readonly byFault: ReadonlyMap<string, Row>;
+  /** emission[observation][latent state][observation state]; rows sum to 1. */
+  readonly emission: ReadonlyMap<string, readonly Row[]>;
+}
+
+export interface Check extends Titled {
+  readonly yields: string;
+  readonly step: ProcedureStep;
+  readonly performers: readonly Performer[];
+  /** The question in the chat, and one line on how to see it. */
+  readonly ask: string;
+  readonly how?: string;
+  /** Technician minutes on the machine. */
+  readonly minutes: number;
+  /** What it costs an operator, in technician-minutes of goodwill; > 0. */
+  readonly burden: number;
+  readonly tools: readonly string[];
+  readonly access?: string;
+  readonly hazards: readonly string[];
+  readonly needs: MachineCondition;
+  readonly onlyIf: readonly StateCondition[];
+  /** Must be answered before this one may be asked. */
+  readonly after: readonly string[];
+  /** True where the person must stand at the machine. */
+  readonly atMachine: boolean;
+  /** What an operator must have: a meter, a charger or leads, a second person. */
+  readonly operatorHas: readonly string[];
+  readonly verdicts: readonly Verdict[];
+  readonly photo: boolean;
+  readonly source: string;
+}
+
+/** What a state or band of a reading means, shown with the result. */
+export interface Verdict {
+  readonly id: string;
+  readonly states: readonly string[];
+  readonly text: string;
+}
+
+/**
+ * Something done to the machine: it opens a new epoch. `outcomes` are the states of the
+ * observation `yields` (for instance `jump-start`); P(outcome | fault) stands in the fault's rows.
+ */
+export interface Act extends Titled {
+  readonly performers: readonly Performer[];
+  readonly ask: string;
+  readonly how?: string;
+  /** Fluent plain words said before the person does it, besides the hazards' own. */
+  readonly minutes: number;
+  readonly burden: number;
+  readonly hazards: readonly string[];
+  readonly needs: MachineCondition;
+  readonly onlyIf: readonly StateCondition[];
+  readonly operatorHas: readonly string[];
+  readonly tools: readonly string[];
+  /** The observation that reports what came of it, where the trade has one (`jump-start`). */
+  readonly yields?: string;
+  /** P(the act cures | fault), in [0, 1]; faults not named: 0. */
+  readonly cures: ReadonlyMap<string, number>;
+  /** P(the act hides the trouble for now | fault), in [0, 1]; faults not named: 0. */
+  readonly masks: ReadonlyMap<string, number>;
+  /** Observations that must be asked again afterwards. */
+  readonly makesStale: readonly string[];
+  readonly source: string;
+}
+
+export interface Remedy extends Titled {
+  readonly performers: readonly Performer[];
+  readonly minutes: number;
+  readonly parts: readonly string[];
+  readonly tools: readonly string[];
+  readonly access?: string;
+  readonly hazards: readonly string[];
+  /** P(the remedy cures | fault it is listed under), in (0, 1]. */
+  readonly cures: number;
+  readonly text: string;
+  readonly source: string;
+}
+
+export interface Part extends Titled {
+  readonly alternates: readonly string[];
+  /** Carried on every van: one line in the kit. */
+  readonly universal: boolean;
+  /** What must be known to buy the right one: volts, CCA, size … */
+  readonly fit: readonly string[];
+  /** Price band in the shop's currency units, low and high. */
+  readonly price: readonly [number, number];
+  /** Technician-minutes for loading, carrying and bringing back. */
+  readonly carryMinutes: number;
+  readonly source: string;
+}
+
+export interface Hazard extends Titled {
+  readonly caution: string;
+  readonly safeState: readonly string[];
+  readonly source: string;
+}
+
+/** Stops the interview wherever it stands. */
+export interface RedFlag extends Titled {
+  readonly say: string;
+  /** Someone is hurt or something burns: the emergency number and nothing else. */
+  readonly emergency: boolean;
+  /** Words under which it is offered on the safety screen. */
+  readonly offer: boolean;
+  readonly source: string;
+}
+
+/** Something that must be opened once for several checks or remedies. */
+export interface AccessGroup extends Titled {
+  readonly minutes: number;
+}
+
+export interface MachineKind extends Titled {
+  readonly id: MachineKindId;
+  readonly synonyms: readonly string[];
+  /** Share of each fuel among machines of this kind; sums to 1. */
+  readonly fuels: Readonly<Partial<Record<Fuel, number>>>;
+  readonly volts: readonly { readonly volts: number; readonly share: number }[];
+  readonly systems: readonly string[];
+  /** Features every one has, and features some have with their share (0, 1). */
+  readonly features: ReadonlyMap<string, number>;
+  readonly circuits: Readonly<Partial<Record<Fuel, string>>>;
+  /** Position in the list offered to operators; 0 = not on the first screen. */
+  readonly offer: number;
+  /** Second-level menu it is offered under. */
+  readonly family: string;
+  readonly source: string;
+}
+
+/** All in technician-minutes. */
+export interface Rates {
+  readonly travelMinutes: number;
+  readonly secondTripMinutes: number;
+  readonly collectMinutes: number;
+  /** What a part on the van that is not needed costs, per carry minute. */
+  readonly operatorMinute: number;
+  readonly standstillPerHour: Readonly<Record<"low" | "normal" | "high", number>>;
+  readonly callForHelpMinutes: number;
+  /** Share of call that stays undiagnosed: prior of "something else". */
+  readonly somethingElse: number;
+  /** Share of calls where nothing is wrong any more. */
+  readonly nothingWrong: number;
+  /** How often the same thing happens again at the next try, nothing having been done. */
+  readonly repeatsItself: number;
+  /** Independent pairs of faults are kept down to this prior. */
+  readonly pairCutOff: number;
+  /** Strength, in closed cases, with which a shipped share is believed. */
+  readonly shareStrength: number;
+}
+
+export type WordKind =
+  | "fault"
+  | "observation"
+  | "state"
+  | "check"
+  | "verdict"
+  | "act"
+  | "remedy"
+  | "part"
+  | "tool"
+  | "hazard"
+  | "flag"
+  | "access"
+  | "system"
+  | "machine"
+  | "feature"
+  | "latent";
+
+/** The Fluent key of a piece of knowledge: `fault-battery-flat`, `check-look-posts-how`. */
+export function wordKey(kind: WordKind, id: string, part = ""): string {
+  const stem = `${kind}-${id}`.replaceAll(".", "-");
+  return part === "" ? stem : `${stem}-${part}`;
+}
