@@ -1,0 +1,145 @@
+import type { FileRef } from "./effects.ts";
+import type { MachineFacts, Report, Situation } from "./evidence.ts";
+import type { Performer } from "./vocabulary.ts";
+
+/** What a question in the chat is about. */
+export type Asking =
+  | { readonly about: "safety" }
+  | { readonly about: "kind"; readonly family?: string }
+  | { readonly about: "fuel" }
+  /** A check whose many answers are offered in two steps; `menu` is the step taken. */
+  | { readonly about: "check"; readonly check: string; readonly menu?: string }
+  | { readonly about: "act"; readonly act: string; readonly stage: "offer" | "result" }
+  | { readonly about: "place" }
+  | { readonly about: "equipment" }
+  | { readonly about: "photo" }
+  | { readonly about: "urgency" }
+  | { readonly about: "where" }
+  | { readonly about: "phone" }
+  | { readonly about: "plate" }
+  /** Ambiguous words: which of these was meant? */
+  | {
+      readonly about: "meaning";
+      readonly options: readonly { readonly observation: string; readonly state: string }[];
+    }
+  | { readonly about: "remedy"; readonly fault: string }
+  | { readonly about: "closing"; readonly part: "cause" | "how" | "ran" | "words" };
+
+export type End =
+  | "solved-by-chat"
+  | "visit"
+  | "collected"
+  | "part-handed-over"
+  | "loan-machine"
+  | "referred"
+  | "nothing-found"
+  | "called-off";
+
+export type ConfirmedHow = "ran-after-this" | "measured" | "several-at-once" | "guess";
+
+/** One thing that happened in a case. Past tense; never changed, never removed. */
+export type CaseHappening =
+  | {
+      readonly type: "case.opened";
+      readonly operator: string;
+      readonly name: string;
+      readonly chat: string;
+      readonly language: string;
+      readonly knowledge: string;
+      readonly seed: number;
+    }
+  | { readonly type: "machine.described"; readonly facts: Partial<MachineFacts> }
+  | { readonly type: "words.said"; readonly text: string }
+  | { readonly type: "safety.answered"; readonly clear: boolean }
+  | { readonly type: "flag.raised"; readonly flag: string }
+  | { readonly type: "flag.seen"; readonly flag: string }
+  | { readonly type: "place.told"; readonly place: Situation["place"] }
+  | { readonly type: "equipment.told"; readonly has: readonly string[] }
+  | {
+      readonly type: "question.asked";
+      readonly to: Performer;
+      readonly asking: Asking;
+      readonly revision: number;
+    }
+  | {
+      readonly type: "question.passed";
+      readonly asking: Asking;
+      readonly why: "dont-know" | "could-not" | "skipped" | "back";
+    }
+  | {
+      readonly type: "answer.given";
+      readonly report: Report;
+      readonly check?: string;
+    }
+  | { readonly type: "answer.withdrawn"; readonly observation: string; readonly epoch: number }
+  | {
+      readonly type: "act.done";
+      readonly act: string;
+      readonly by: Performer;
+      readonly outcome: "cured" | "no-change" | "changed" | "unknown";
+    }
+  | {
+      readonly type: "file.received";
+      readonly file: FileRef;
+      readonly caption?: string;
+      readonly from: Performer;
+    }
+  | {
+      readonly type: "urgency.told";
+      readonly urgency: Situation["urgency"];
+      readonly words?: string;
+    }
+  | {
+      readonly type: "where.told";
+      readonly words?: string;
+      readonly latitude?: number;
+      readonly longitude?: number;
+    }
+  | { readonly type: "phone.told"; readonly phone: string }
+  | { readonly type: "interview.ended"; readonly because: string }
+  | { readonly type: "interview.paused" }
+  | { readonly type: "interview.resumed" }
+  | { readonly type: "person.wanted" }
+  | { readonly type: "shop.told" }
+  | { readonly type: "shop.saw" }
+  | {
+      readonly type: "case.assigned";
+      readonly technician: string;
+      readonly name: string;
+      readonly chat: string;
+      readonly language: string;
+    }
+  | { readonly type: "case.taken-back" }
+  | { readonly type: "visit.started" }
+  | { readonly type: "step.skipped"; readonly step: string }
+  | {
+      readonly type: "remedy.done";
+      readonly remedy: string;
+      readonly fault: string;
+      readonly ran: boolean;
+    }
+  | { readonly type: "note.added"; readonly text: string; readonly from: Performer | "dispatcher" }
+  | {
+      readonly type: "cause.confirmed";
+      readonly faults: readonly string[];
+      readonly how: ConfirmedHow;
+      readonly words?: string;
+    }
+  | {
+      readonly type: "case.closed";
+      readonly end: End;
+      readonly complaint: string;
+      readonly cause: string;
+      readonly correction: string;
+    }
+  | { readonly type: "case.reopened" }
+  | { readonly type: "operator.forgotten" };
+
+/** A happening with when, by whom, and from which update. */
+export type CaseEvent = CaseHappening & {
+  /** Milliseconds since 1970 UTC. */
+  readonly at: number;
+  /** A person's id, or `turnrow`. */
+  readonly by: string;
+  readonly update: string | null;
+};

@@ -1,0 +1,77 @@
+import type { CaseEvent } from "./case-events.ts";
+import type { OutboxEntry } from "./effects.ts";
+import type { MachineFacts } from "./evidence.ts";
+
+/** The format number of every stored document; migrations lead up to it. */
+export const FORMAT = 1;
+
+/** A message that can be found again: in which chat it stands, and its id there. */
+export interface SentMessage {
+  readonly chat: string;
+  readonly message: string;
+}
+
+/** What every document carries, so that one file is one commit. */
+export interface Ledger {
+  readonly format: number;
+  readonly id: string;
+  /** Counts the writes; a write names the version it was decided on. */
+  readonly version: number;
+  /** The updates applied to this document, oldest first, a bounded window. */
+  readonly updates: readonly string[];
+  readonly outbox: readonly OutboxEntry[];
+  /** Messages by slot, newest only. */
+  readonly sent: Readonly<Record<string, SentMessage>>;
+}
+
+/** One trouble on one machine, from first message to confirmed repair. */
+export interface CaseDocument extends Ledger {
+  readonly kind: "case";
+  readonly events: readonly CaseEvent[];
+}
+
+export interface MachineProfile {
+  readonly id: string;
+  readonly title: string;
+  readonly facts: MachineFacts;
+}
+
+export interface PersonDocument extends Ledger {
+  readonly kind: "person";
+  readonly name: string;
+  readonly chat: string;
+  readonly language: string;
+  readonly machines: readonly MachineProfile[];
+  readonly reachable: boolean;
+}
+
+export const roles = ["owner", "dispatcher", "technician"] as const;
+export type Role = (typeof roles)[number];
+
+export interface Member {
+  readonly person: string;
+  readonly name: string;
+  readonly chat: string;
+  readonly language: string;
+  readonly role: Role;
+}
+
+/** A single-use link. Only a digest of its token is kept. */
+export interface Invite {
+  readonly digest: string;
+  readonly role: Role;
+  readonly expires: number;
+  readonly by: string;
+}
+
+export interface ShopDocument extends Ledger {
+  readonly kind: "shop";
+  readonly members: readonly Member[];
+  readonly invites: readonly Invite[];
+  /** Where slips go; absent: to every dispatcher privately. */
+  readonly counter?: { readonly chat: string; readonly topic?: number };
+  /** Signs button data; made once. */
+  readonly secret: string;
+}
+
+export type TurnrowDocument = CaseDocument | PersonDocument | ShopDocument;

@@ -1,0 +1,45 @@
+import { z } from "zod";
+
+const Clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time such as 07:30");
+const days = [
+  "monday",
+  "tuesday",
+  "wednesday",
+  "thursday",
+  "friday",
+  "saturday",
+  "sunday",
+] as const;
+const Hours = z.strictObject({ from: Clock, to: Clock });
+
+/**
+ * The shop's own settings: one checked file in the data folder, edited by the owner.
+ * Every key but `name`, `phone` and `emergency` has a default.
+ */
+export const ShopSettings = z.strictObject({
+  name: z.string().min(1).max(60),
+  /** Where a person can be reached; shown to operators. */
+  phone: z.string().min(3).max(30),
+  /** Answers urgent calls outside the hours; absent: there is nobody. */
+  onCallPhone: z.string().min(3).max(30).optional(),
+  /** The local emergency number, shown alone when somebody is hurt or something burns. */
+  emergency: z.string().min(2).max(20),
+  /** Where people read what is kept of them. */
+  privacyLink: z.url().optional(),
+  timeZone: z.string().default("UTC"),
+  hours: z.partialRecord(z.enum(days), Hours).default({}),
+  languages: z
+    .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/))
+    .min(1)
+    .default(["en"]),
+  place: z.strictObject({ latitude: z.number(), longitude: z.number() }).optional(),
+  /** Road distance ÷ great-circle distance. */
+  roadFactor: z.number().min(1).max(3).default(1.3),
+  /** Average driving speed, km/h. */
+  roadSpeed: z.number().min(5).max(130).default(50),
+  /** Typical outdoor temperature of each month, °C, January first. */
+  monthlyTemperatures: z.array(z.number().min(-60).max(60)).length(12).optional(),
+  /** Same machine and complaint again within this many days counts as a comeback. */
+  comebackDays: z.int().min(1).max(365).default(30),
+});
+export type ShopSettings = z.infer<typeof ShopSettings>;
