@@ -28,6 +28,7 @@ export interface Knowledge {
   readonly accessGroups: ReadonlyMap<string, AccessGroup>;
   readonly latentGroups: ReadonlyMap<string, LatentGroup>;
   readonly systems: ReadonlyMap<string, Titled>;
+  readonly features: ReadonlyMap<string, Titled>;
   readonly machines: ReadonlyMap<MachineKindId, MachineKind>;
   readonly rates: Rates;
 }
@@ -114,7 +115,10 @@ export interface Observation extends Titled {
   readonly usual: Row;
   /** True for circumstances that exist before the fault (storage, weather, recent work). */
   readonly context: boolean;
-  /** confusion[reporter][true state][reported state]; rows sum to 1. */
+  /**
+   * confusion[reporter][true state][reported state]; rows sum to 1. A list has two rows for all its
+   * members: present and absent, each [P(named), P(not named)].
+   */
   readonly confusion: Readonly<Record<Reporter, readonly Row[]>>;
   readonly combine: "precedence" | "noisy-or" | "noisy-max";
   /** For noisy-or and noisy-max: P(state) with no cause present. */
@@ -124,6 +128,13 @@ export interface Observation extends Titled {
   readonly needs: MachineCondition;
   /** The latent group whose state explains its correlation with its siblings. */
   readonly latent?: string;
+  /**
+   * Set where this is another view of something that is itself observed: rows[parent state] =
+   * P(state | true state of the parent). The rows of the faults are then these, averaged over what
+   * the fault does to the parent, so heard alone they are right; heard together with the parent
+   * the two must be weighed as one.
+   */
+  readonly follows?: { readonly observation: string; readonly rows: readonly Row[] };
   readonly source: string;
 }
 
