@@ -143,3 +143,6 @@ export type CaseEvent = CaseHappening & {
   readonly by: string;
   readonly update: string | null;
 };
+
+/** The events of one type. */
+export type EventOf<T extends CaseEvent["type"]> = Extract<CaseEvent, { type: T }>;

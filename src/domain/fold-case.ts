@@ -1,0 +1,54 @@
+import type { CaseEvent } from "./case-events.ts";
+import type { CaseState } from "./case-state.ts";
+import { emptyState } from "./case-state.ts";
+import { applyAct, applyAnswer, applyQuestion } from "./fold-questions.ts";
+import { applyTold } from "./fold-told.ts";
+import { applyVisit } from "./fold-visit.ts";
+
+/** The state that the events of one case add up to, in the order in which they happened. */
+export function foldCase(id: string, events: readonly CaseEvent[]): CaseState {
+  return events.reduce(applyEvent, emptyState(id));
+}
+
+/** Adds one event. */
+export function applyEvent(state: CaseState, event: CaseEvent): CaseState {
+  switch (event.type) {
+    case "case.opened":
+      return {
+        ...state,
+        opened: { at: event.at, knowledge: event.knowledge, seed: event.seed },
+        operator: {
+          id: event.operator,
+          name: event.name,
+          chat: event.chat,
+          language: event.language,
+        },
+      };
+    case "question.asked":
+    case "question.passed":
+      return applyQuestion(state, event);
+    case "answer.given":
+      return applyAnswer(state, event);
+    case "answer.withdrawn":
+      return {
+        ...state,
+        answers: state.answers.filter(
+          (given) =>
+            given.report.observation !== event.observation || given.report.epoch !== event.epoch,
+        ),
+      };
+    case "act.done":
+      return applyAct(state, event);
+    case "case.assigned":
+    case "case.taken-back":
+    case "visit.started":
+    case "step.skipped":
+    case "remedy.done":
+    case "cause.confirmed":
+    case "case.closed":
+    case "case.reopened":
+      return applyVisit(state, event);
+    default:
+      return applyTold(state, event);
+  }
+}

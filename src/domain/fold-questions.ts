@@ -1,0 +1,84 @@
+import type { EventOf } from "./case-events.ts";
+import type { CaseState, GivenAnswer, OpenQuestion } from "./case-state.ts";
+import { askingKey } from "./case-state.ts";
+import type { Report } from "./evidence.ts";
+import type { Performer } from "./vocabulary.ts";
+
+function isSameAnswer(given: GivenAnswer, report: Report): boolean {
+  const technician = (reporter: string) => reporter === "technician";
+  return (
+    given.report.observation === report.observation &&
+    given.report.epoch === report.epoch &&
+    technician(given.report.reporter) === technician(report.reporter)
+  );
+}
+
+/** A question was asked or passed. */
+export function applyQuestion(
+  state: CaseState,
+  event: EventOf<"question.asked" | "question.passed">,
+): CaseState {
+  const key = askingKey(event.asking);
+  if (event.type === "question.passed") {
+    const open = {
+      operator: closes(state.open.operator, key) ? null : state.open.operator,
+      technician: closes(state.open.technician, key) ? null : state.open.technician,
+    };
+    if (event.why === "back") return { ...state, open };
+    return { ...state, open, passed: [...state.passed, key] };
+  }
+  const question = { asking: event.asking, revision: event.revision, askedAt: event.at };
+  const id =
+    event.asking.about === "check"
+      ? event.asking.check
+      : event.asking.about === "act"
+        ? event.asking.act
+        : null;
+  return {
+    ...state,
+    revision: event.revision,
+    open: { ...state.open, [event.to]: question },
+    askedNow: id === null || state.askedNow.includes(id) ? state.askedNow : [...state.askedNow, id],
+    askedEver: [...state.askedEver, key],
+  };
+}
+
+function closes(open: OpenQuestion | null, key: string): boolean {
+  return open !== null && askingKey(open.asking) === key;
+}
+
+/** An answer replaces an earlier one to the same thing from the same side. */
+export function applyAnswer(state: CaseState, event: EventOf<"answer.given">): CaseState {
+  const from: Performer = event.report.reporter === "technician" ? "technician" : "operator";
+  const given: GivenAnswer = {
+    report: event.report,
+    from,
+    at: event.at,
+    ...(event.check === undefined ? {} : { check: event.check }),
+  };
+  const asked = event.check === undefined ? null : `check:${event.check}`;
+  return {
+    ...state,
+    answers: [...state.answers.filter((old) => !isSameAnswer(old, event.report)), given],
+    open: {
+      operator: asked !== null && closes(state.open.operator, asked) ? null : state.open.operator,
+      technician:
+        asked !== null && closes(state.open.technician, asked) ? null : state.open.technician,
+    },
+  };
+}
+
+/** An act opens the next epoch. */
+export function applyAct(state: CaseState, event: EventOf<"act.done">): CaseState {
+  const epoch = state.epoch + 1;
+  return {
+    ...state,
+    epoch,
+    acts: [...state.acts, { act: event.act, epoch, by: event.by, outcome: event.outcome }],
+    askedNow: [event.act],
+    open: {
+      operator: closes(state.open.operator, `act:${event.act}`) ? null : state.open.operator,
+      technician: closes(state.open.technician, `act:${event.act}`) ? null : state.open.technician,
+    },
+  };
+}

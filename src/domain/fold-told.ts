@@ -1,0 +1,109 @@
+import type { CaseEvent, EventOf } from "./case-events.ts";
+import type { CaseState } from "./case-state.ts";
+import type { Visit } from "./fold-visit.ts";
+
+type Told = Exclude<
+  CaseEvent,
+  | Visit
+  | EventOf<
+      | "case.opened"
+      | "question.asked"
+      | "question.passed"
+      | "answer.given"
+      | "answer.withdrawn"
+      | "act.done"
+    >
+>;
+
+/** Plain facts: what somebody told or sent. */
+export function applyTold(state: CaseState, event: Told): CaseState {
+  const answered = (about: string, facts: Partial<CaseState>): CaseState => ({
+    ...state,
+    ...facts,
+    open: {
+      ...state.open,
+      operator: state.open.operator?.asking.about === about ? null : state.open.operator,
+    },
+  });
+  switch (event.type) {
+    case "machine.described": {
+      const about = event.facts.kind === undefined ? "fuel" : "kind";
+      return answered(about, { machine: { ...state.machine, ...event.facts } });
+    }
+    case "words.said":
+      return { ...state, words: [...state.words, event.text] };
+    case "safety.answered":
+      return answered("safety", { safety: event.clear ? "clear" : "not-clear" });
+    case "flag.raised":
+      return {
+        ...state,
+        safety: "not-clear",
+        flags: [...state.flags, { flag: event.flag, at: event.at, seenBy: null }],
+      };
+    case "flag.seen":
+      return {
+        ...state,
+        flags: state.flags.map((flag) =>
+          flag.flag === event.flag && flag.seenBy === null ? { ...flag, seenBy: event.by } : flag,
+        ),
+      };
+    case "place.told":
+      return answered("place", { place: event.place });
+    case "equipment.told":
+      return answered("equipment", { has: event.has });
+    case "file.received":
+      return {
+        ...state,
+        files: [
+          ...state.files,
+          {
+            file: event.file,
+            from: event.from,
+            at: event.at,
+            ...(event.caption === undefined ? {} : { caption: event.caption }),
+          },
+        ],
+      };
+    case "urgency.told":
+      return answered("urgency", { urgency: event.urgency, urgencyWords: event.words ?? null });
+    case "where.told": {
+      const { words, latitude, longitude } = event;
+      return answered("where", {
+        where: {
+          ...state.where,
+          ...(words === undefined ? {} : { words }),
+          ...(latitude === undefined ? {} : { latitude }),
+          ...(longitude === undefined ? {} : { longitude }),
+        },
+      });
+    }
+    case "phone.told":
+      return answered("phone", { phone: event.phone });
+    case "interview.ended":
+      return { ...state, interview: "ended", endedBecause: event.because };
+    case "interview.paused":
+      return { ...state, interview: "paused" };
+    case "interview.resumed":
+      return { ...state, interview: "running" };
+    case "person.wanted":
+      return { ...state, personWanted: true };
+    case "shop.told":
+      return { ...state, shopTold: true };
+    case "shop.saw":
+      return { ...state, shopSaw: event.by };
+    case "note.added":
+      return {
+        ...state,
+        notes: [...state.notes, { text: event.text, from: event.from, at: event.at }],
+      };
+    case "operator.forgotten":
+      return {
+        ...state,
+        operator: { ...state.operator, name: "", chat: "" },
+        words: [],
+        phone: null,
+        where: null,
+        files: [],
+      };
+  }
+}
