@@ -180,8 +180,17 @@ export interface Check extends Titled {
   /** What an operator must have: a meter, a charger or leads, a second person. */
   readonly operatorHas: readonly string[];
   readonly verdicts: readonly Verdict[];
+  /** Headings under which many answers are offered in two steps; empty: one step. */
+  readonly menu: readonly AnswerMenu[];
   readonly photo: boolean;
   readonly source: string;
+}
+
+/** A first step towards an answer: a heading and the states that stand under it. */
+export interface AnswerMenu {
+  readonly id: string;
+  readonly title: string;
+  readonly states: readonly string[];
 }
 
 /** What a state or band of a reading means, shown with the result. */
@@ -309,6 +318,7 @@ export type WordKind =
   | "state"
   | "check"
   | "verdict"
+  | "menu"
   | "act"
   | "remedy"
   | "part"
