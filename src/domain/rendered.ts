@@ -1,0 +1,25 @@
+import type { FileRef, Press } from "./effects.ts";
+
+/** A stretch of the text that is shown differently; counted in UTF-16 units. */
+export interface TextEntity {
+  readonly type: "bold" | "italic" | "blockquote";
+  readonly offset: number;
+  readonly length: number;
+}
+
+export interface RenderedButton {
+  readonly label: string;
+  readonly press: Press;
+}
+
+/** A message in one language, ready to be carried: plain text and what lies over it. */
+export interface Rendered {
+  readonly text: string;
+  /** Sorted by offset; inside the text, never empty, never cutting a character in two. */
+  readonly entities: readonly TextEntity[];
+  readonly buttons: readonly (readonly RenderedButton[])[];
+  readonly share?: { readonly kind: "location" | "contact"; readonly label: string };
+  readonly endShare?: boolean;
+  readonly file?: FileRef;
+  readonly place?: { readonly latitude: number; readonly longitude: number };
+}
