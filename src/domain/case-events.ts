@@ -10,7 +10,6 @@ export type Asking =
   /** A check whose many answers are offered in two steps; `menu` is the step taken. */
   | { readonly about: "check"; readonly check: string; readonly menu?: string }
   | { readonly about: "act"; readonly act: string; readonly stage: "offer" | "result" }
-  | { readonly about: "place" }
   | { readonly about: "equipment" }
   | { readonly about: "photo" }
   | { readonly about: "urgency" }
@@ -53,7 +52,6 @@ export type CaseHappening =
   | { readonly type: "safety.answered"; readonly clear: boolean }
   | { readonly type: "flag.raised"; readonly flag: string }
   | { readonly type: "flag.seen"; readonly flag: string }
-  | { readonly type: "place.told"; readonly place: Situation["place"] }
   | { readonly type: "equipment.told"; readonly has: readonly string[] }
   | {
       readonly type: "question.asked";

@@ -41,7 +41,6 @@ export interface CaseState {
     readonly at: number;
     readonly seenBy: string | null;
   }[];
-  readonly place: Situation["place"];
   readonly has: readonly string[] | null;
   readonly urgency: Situation["urgency"] | null;
   readonly urgencyWords: string | null;
@@ -60,8 +59,8 @@ export interface CaseState {
   readonly askedNow: readonly string[];
   /** Questions that were passed for good, by the key of `askingKey`. */
   readonly passed: readonly string[];
-  /** Everything that was asked so far, in order, by the key of `askingKey`. */
-  readonly askedEver: readonly string[];
+  /** Everything that was asked so far, in order. */
+  readonly askedEver: readonly { readonly asking: Asking; readonly to: Performer }[];
   readonly open: {
     readonly operator: OpenQuestion | null;
     readonly technician: OpenQuestion | null;
@@ -126,7 +125,6 @@ export const emptyState = (id: string): CaseState => ({
   words: [],
   safety: "unasked",
   flags: [],
-  place: "unknown",
   has: null,
   urgency: null,
   urgencyWords: null,

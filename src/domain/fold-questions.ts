@@ -39,7 +39,7 @@ export function applyQuestion(
     revision: event.revision,
     open: { ...state.open, [event.to]: question },
     askedNow: id === null || state.askedNow.includes(id) ? state.askedNow : [...state.askedNow, id],
-    askedEver: [...state.askedEver, key],
+    askedEver: [...state.askedEver, { asking: event.asking, to: event.to }],
   };
 }
 

@@ -47,8 +47,6 @@ export function applyTold(state: CaseState, event: Told): CaseState {
           flag.flag === event.flag && flag.seenBy === null ? { ...flag, seenBy: event.by } : flag,
         ),
       };
-    case "place.told":
-      return answered("place", { place: event.place });
     case "equipment.told":
       return answered("equipment", { has: event.has });
     case "file.received":
