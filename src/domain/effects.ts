@@ -62,7 +62,15 @@ export interface Button {
 export interface FileRef {
   /** Telegram's id by which the file can be sent again or fetched. */
   readonly id: string;
-  readonly kind: "photo" | "voice" | "video" | "document" | "sticker";
+  readonly kind:
+    | "photo"
+    | "voice"
+    | "audio"
+    | "video"
+    | "video-note"
+    | "animation"
+    | "document"
+    | "sticker";
   readonly mime?: string;
   readonly bytes?: number;
 }
@@ -120,7 +128,10 @@ export interface OutboxEntry {
   /** Not before this moment, milliseconds since 1970 UTC. */
   readonly notBefore: number;
   readonly cancelIf?: CancelIf;
+  /** How often the other side failed on it; a bounded number, so that it cannot block its chat. */
   readonly attempts: number;
+  /** Messages of it that have been sent, where it takes several; absent: none. */
+  readonly part?: number;
 }
 
 /** An effect together with when it may happen; what the pure parts return. */
