@@ -1,16 +1,8 @@
 import type { FileRef, Message, Phrase, Press } from "./effects.ts";
 
-/** A stretch of text with a look; offsets and lengths count UTF-16 units. */
-export interface TextMark {
-  readonly type:
-    | "bold"
-    | "italic"
-    | "underline"
-    | "strikethrough"
-    | "code"
-    | "pre"
-    | "blockquote"
-    | "expandable_blockquote";
+/** A stretch of the text that is shown differently; counted in UTF-16 units. */
+export interface TextEntity {
+  readonly type: "bold" | "italic" | "blockquote";
   readonly offset: number;
   readonly length: number;
 }
@@ -20,14 +12,13 @@ export interface RenderedButton {
   readonly press: Press;
 }
 
-/** A message in one language, ready for a chat; not yet cut to a chat's limits. */
+/** A message in one language, ready to be carried: plain text and what lies over it. */
 export interface Rendered {
   readonly text: string;
-  readonly entities: readonly TextMark[];
+  /** Sorted by offset; inside the text, never empty, never cutting a character in two. */
+  readonly entities: readonly TextEntity[];
   readonly buttons: readonly (readonly RenderedButton[])[];
-  /** Offers a one-tap way to share the place or the phone number. */
   readonly share?: { readonly kind: "location" | "contact"; readonly label: string };
-  /** Takes such an offer away again. */
   readonly endShare?: boolean;
   readonly file?: FileRef;
   readonly place?: { readonly latitude: number; readonly longitude: number };
