@@ -1,0 +1,82 @@
+import type { Line, Message, Phrase } from "../domain/effects.ts";
+import type { Rendered } from "../domain/rendered.ts";
+import { buttonLabel } from "./button-label.ts";
+import { createLanguagePack } from "./language-pack.ts";
+import { layOut } from "./lay-out.ts";
+import { createSpeaker, type Speaker } from "./speaker.ts";
+import type { ReportTrouble } from "./trouble.ts";
+
+/** Turns messages into text of a language. */
+export interface Wording {
+  /**
+   * Words a message. Never throws: what is missing comes in English, or as its key in plain words,
+   * and is reported. The text may be longer than one message can be (see `splitPoints`).
+   */
+  render(message: Message, language: string): Rendered;
+  /** Words one phrase, for instance the short answer to a press. */
+  phrase(phrase: Phrase, language: string): string;
+  /** Languages that have messages, in the order given. */
+  readonly languages: readonly string[];
+}
+
+export interface WordingOptions {
+  /** Fluent messages of each language; English under `en`. */
+  readonly locales: Readonly<Record<string, string>>;
+  /** The knowledge's word in a language; null where that language lacks it. */
+  readonly knowledgeWord: (key: string, language: string) => string | null;
+  /** IANA name of the shop's time zone. */
+  readonly timeZone: string;
+  /** Hears of everything that could not be worded as meant. Default: nobody. */
+  readonly report?: ReportTrouble;
+}
+
+const ENGLISH = "en";
+
+export function createWording(options: WordingOptions): Wording {
+  const { knowledgeWord, timeZone, report = () => {} } = options;
+  const make = (language: string, english: Speaker | null) => {
+    const pack = createLanguagePack(language, options.locales[language] ?? "", report);
+    return createSpeaker({ pack, english, knowledgeWord, timeZone, report });
+  };
+  const english = make(ENGLISH, null);
+  const speakers = new Map([[ENGLISH, english]]);
+  for (const language of Object.keys(options.locales)) {
+    if (language !== ENGLISH) speakers.set(language, make(language, english));
+  }
+  /** The language, else the same language elsewhere (`de` for `de-AT`), else English. */
+  const speakerOf = (language: string) =>
+    speakers.get(language) ?? speakers.get(language.split("-")[0] ?? "") ?? english;
+  return {
+    languages: Object.keys(options.locales),
+    render: (message, language) => render(message, speakerOf(language)),
+    phrase: (phrase, language) => speakerOf(language).say(phrase),
+  };
+}
+
+function render(message: Message, speaker: Speaker): Rendered {
+  const { file, place, offer, endOffer } = message;
+  return {
+    ...layOut(
+      message.lines.map((line) => worded(line, speaker)),
+      marksOf(speaker),
+    ),
+    buttons: (message.buttons ?? []).map((row) =>
+      row.map(({ label, press }) => ({ label: buttonLabel(speaker.say(label)), press })),
+    ),
+    ...(offer && { share: { kind: offer.share, label: buttonLabel(speaker.say(offer.label)) } }),
+    ...(endOffer !== undefined && { endShare: endOffer }),
+    ...(file && { file }),
+    ...(place && { place }),
+  };
+}
+
+function worded({ say, style, gap }: Line, speaker: Speaker) {
+  return { text: speaker.say(say), ...(style && { style }), ...(gap && { gap }) };
+}
+
+function marksOf(speaker: Speaker) {
+  return {
+    caution: () => speaker.say({ key: "mark-caution" }),
+    number: (value: number) => new Intl.NumberFormat(speaker.pack.locale).format(value),
+  };
+}
