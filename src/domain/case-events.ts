@@ -133,14 +133,22 @@ export type CaseHappening =
   | { readonly type: "case.reopened" }
   | { readonly type: "operator.forgotten" };
 
-/** A happening with when, by whom, and from which update. */
-export type CaseEvent = CaseHappening & {
+/** When, by whom, and from which update. */
+export interface Stamp {
   /** Milliseconds since 1970 UTC. */
   readonly at: number;
   /** A person's id, or `turnrow`. */
   readonly by: string;
   readonly update: string | null;
-};
+}
+
+/** A happening with its stamp. */
+export type CaseEvent = CaseHappening & Stamp;
+
+/** Puts the stamp on a happening. */
+export function stamped(happening: CaseHappening, stamp: Stamp): CaseEvent {
+  return Object.assign({}, happening, stamp);
+}
 
 /** The events of one type. */
 export type EventOf<T extends CaseEvent["type"]> = Extract<CaseEvent, { type: T }>;

@@ -218,6 +218,8 @@ export interface Act extends Titled {
   readonly tools: readonly string[];
   /** The observation that reports what came of it, where the trade has one (`jump-start`). */
   readonly yields?: string;
+  /** The state of that observation which means that the complaint is gone. */
+  readonly curedState?: string;
   /** P(the act cures | fault), in [0, 1]; faults not named: 0. */
   readonly cures: ReadonlyMap<string, number>;
   /** P(the act hides the trouble for now | fault), in [0, 1]; faults not named: 0. */

@@ -1,0 +1,42 @@
+import type { CaseState } from "../domain/case-state.ts";
+import type { Member } from "../domain/documents.ts";
+import type { Address } from "../domain/effects.ts";
+import type { MachineFacts } from "../domain/evidence.ts";
+import type { Incoming } from "../domain/incoming.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import type { ReadingResult } from "../domain/reading.ts";
+import type { ShopSettings } from "../domain/settings.ts";
+import type { Next, Triage } from "../domain/triage.ts";
+import type { Performer } from "../domain/vocabulary.ts";
+
+/** Everything a turn may look at besides the case itself. It is data and pure functions. */
+export interface Desk {
+  readonly knowledge: Knowledge;
+  readonly shop: ShopSettings;
+  readonly members: readonly Member[];
+  /** The dispatch group, where there is one; else every dispatcher is written to privately. */
+  readonly counter?: Address;
+  /** Milliseconds since 1970 UTC. */
+  readonly now: number;
+  /** The next question for this person; pure. */
+  readonly next: (state: CaseState, performer: Performer) => Next;
+  /** Ranking, plan and kit as they stand; pure. */
+  readonly triage: (state: CaseState, performer: Performer) => Triage;
+}
+
+/** Something a person sent, together with what the reader made of its words. */
+export interface Heard {
+  readonly incoming: Incoming;
+  /** For text and captions; null where there are no words. */
+  readonly reading: ReadingResult | null;
+  /** The sender's place in the shop; null for operators. */
+  readonly member: Member | null;
+}
+
+/** The facts the engine needs; a machine that is not known yet is the catch-all kind. */
+export function machineOf(state: CaseState): MachineFacts {
+  return { ...state.machine, kind: state.machine.kind ?? "other" };
+}
+
+export const DAY = 24 * 60 * 60 * 1000;
+export const MINUTE = 60 * 1000;

@@ -1,0 +1,98 @@
+import type { Asking } from "../domain/case-events.ts";
+import { askingKey, type CaseState } from "../domain/case-state.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import type { Next } from "../domain/triage.ts";
+import { ON_START } from "../domain/vocabulary.ts";
+import type { Desk } from "./desk.ts";
+import { AT_MACHINE, placeOf } from "./place.ts";
+
+/** What comes next for the operator: a question, the end of the interview, or nothing any more. */
+export type Following =
+  | { readonly kind: "ask"; readonly asking: Asking; readonly aboutMore: number | null }
+  | { readonly kind: "end"; readonly because: string }
+  | { readonly kind: "done" };
+
+/** One photo is asked for once this many answers stand: late enough to know of what. */
+const ANSWERS_BEFORE_PHOTO = 3;
+
+/** The check by which an operator answers this observation. */
+export function operatorCheckFor(knowledge: Knowledge, observation: string): string | null {
+  for (const check of knowledge.checks.values()) {
+    if (check.yields === observation && check.performers.includes("operator")) return check.id;
+  }
+  return null;
+}
+
+const has = (state: CaseState, observation: string) =>
+  state.answers.some(
+    (given) => given.report.observation === observation && given.report.epoch === state.epoch,
+  );
+
+const everTold = (state: CaseState, observation: string) =>
+  state.answers.some((given) => given.report.observation === observation);
+
+/** True where this was put before, whatever came of it. */
+export const wasAsked = (state: CaseState, key: string) =>
+  state.askedEver.some((asked) => askingKey(asked.asking) === key) || state.passed.includes(key);
+
+const passed = (state: CaseState, key: string) => state.passed.includes(key);
+
+/** True where the machine's fuel is not settled by its kind or by what was said. */
+function fuelOpen(state: CaseState, knowledge: Knowledge): boolean {
+  if (state.machine.fuel !== undefined || passed(state, "fuel")) return false;
+  const kind = knowledge.machines.get(state.machine.kind ?? "other");
+  return kind !== undefined && Object.keys(kind.fuels).length > 1;
+}
+
+/** The facts that everything else hangs on, in the order in which they are asked. */
+function opening(state: CaseState, desk: Desk): Asking | null {
+  if (state.safety === "unasked") return { about: "safety" };
+  if (state.machine.kind === undefined && !passed(state, "kind")) return { about: "kind" };
+  const symptom = operatorCheckFor(desk.knowledge, ON_START);
+  if (symptom !== null && !passed(state, `check:${symptom}`) && !has(state, ON_START)) {
+    return { about: "check", check: symptom };
+  }
+  if (fuelOpen(state, desk.knowledge)) return { about: "fuel" };
+  const place = operatorCheckFor(desk.knowledge, AT_MACHINE);
+  if (place !== null && !passed(state, `check:${place}`) && !everTold(state, AT_MACHINE)) {
+    return { about: "check", check: place };
+  }
+  return null;
+}
+
+/** What the shop needs to send somebody; each can be skipped. */
+function closing(state: CaseState): Asking | null {
+  if (state.urgency === null && !wasAsked(state, "urgency")) return { about: "urgency" };
+  if (state.where === null && !wasAsked(state, "where")) return { about: "where" };
+  if (state.phone === null && !wasAsked(state, "phone")) return { about: "phone" };
+  const atMachine = placeOf(state) === "at-machine";
+  if (atMachine && !wasAsked(state, "plate")) return { about: "plate" };
+  return null;
+}
+
+const wantsPhoto = (state: CaseState) =>
+  placeOf(state) === "at-machine" &&
+  state.files.every((file) => file.file.kind !== "photo") &&
+  !wasAsked(state, "photo") &&
+  state.answers.filter((given) => given.from === "operator").length >= ANSWERS_BEFORE_PHOTO;
+
+function asking(next: Extract<Next, { kind: "ask" }>): Asking {
+  return next.isAct
+    ? { about: "act", act: next.check, stage: "offer" }
+    : { about: "check", check: next.check };
+}
+
+/** The operator's next question; pure, so that the same case always goes the same way. */
+export function nextQuestion(state: CaseState, desk: Desk): Following {
+  if (state.closed !== null) return { kind: "done" };
+  if (state.interview === "ended") {
+    const last = closing(state);
+    return last === null ? { kind: "done" } : { kind: "ask", asking: last, aboutMore: null };
+  }
+  const first = opening(state, desk);
+  if (first !== null) return { kind: "ask", asking: first, aboutMore: null };
+  if (wantsPhoto(state)) return { kind: "ask", asking: { about: "photo" }, aboutMore: null };
+  const next = desk.next(state, "operator");
+  if (next.kind === "stop") return { kind: "end", because: next.because };
+  return { kind: "ask", asking: asking(next), aboutMore: next.aboutMore };
+}

@@ -1,0 +1,108 @@
+import type { Asking } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line, Message, Phrase } from "../domain/effects.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import { wordKey } from "../domain/knowledge.ts";
+import { choicesFor } from "./choices.ts";
+import { button, line, phrase } from "./decision.ts";
+import type { Desk } from "./desk.ts";
+
+/** The name under which a question's message is found again to show what was answered. */
+export const questionSlot = (revision: number): string => `question-${revision}`;
+
+const know = (key: string): Phrase => ({ know: key });
+
+/** The warnings that belong to something that is done by hand. */
+export function cautionLines(hazards: readonly string[]): Line[] {
+  return hazards.map((hazard) => line(know(wordKey("hazard", hazard, "caution")), "caution"));
+}
+
+function checkLines(knowledge: Knowledge, id: string): Line[] {
+  const check = knowledge.checks.get(id);
+  if (check === undefined) return [];
+  const observation = knowledge.observations.get(check.yields);
+  const how = check.how === undefined ? [] : [line(know(wordKey("check", id, "how")))];
+  const unit =
+    observation?.kind === "number" && observation.unit !== undefined
+      ? [line(phrase("type-a-reading", { unit: observation.unit }))]
+      : [];
+  const ask = line(know(wordKey("check", id, "ask")), "heading");
+  return [...cautionLines(check.hazards), ask, ...how, ...unit];
+}
+
+function actLines(knowledge: Knowledge, id: string, stage: "offer" | "result"): Line[] {
+  const act = knowledge.acts.get(id);
+  if (act === undefined) return [];
+  if (stage === "result")
+    return [line(phrase("try-again-now"), "heading"), line(phrase("try-safely"))];
+  const how = act.how === undefined ? [] : [line(know(wordKey("act", id, "how")))];
+  return [...cautionLines(act.hazards), line(know(wordKey("act", id, "ask")), "heading"), ...how];
+}
+
+/** What the question says, without the answers. */
+export function questionLines(asking: Asking, desk: Desk): Line[] {
+  switch (asking.about) {
+    case "check":
+      return checkLines(desk.knowledge, asking.check);
+    case "act":
+      return actLines(desk.knowledge, asking.act, asking.stage);
+    case "safety":
+      return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
+    case "remedy":
+    case "closing":
+      return [];
+    default:
+      return [line(phrase(`ask-${asking.about}`), "heading")];
+  }
+}
+
+function offerOf(asking: Asking): Message["offer"] {
+  if (asking.about === "where") return { share: "location", label: phrase("share-place") };
+  if (asking.about === "phone") return { share: "contact", label: phrase("share-phone") };
+  return undefined;
+}
+
+export interface QuestionParts {
+  readonly asking: Asking;
+  readonly revision: number;
+  readonly aboutMore: number | null;
+  /** Lines said first: what was understood, what was noted. */
+  readonly before: readonly Line[];
+}
+
+/** A question as a message: what was noted, the question, its answers, and the way out. */
+export function questionMessage(state: CaseState, parts: QuestionParts, desk: Desk): Message {
+  const { asking, revision, aboutMore } = parts;
+  const press = (act: string, value?: string) => ({
+    case: state.id,
+    revision,
+    act,
+    ...(value === undefined ? {} : { value }),
+  });
+  const answers = choicesFor(asking, state, desk.knowledge).map((choice) =>
+    button(choice.label, press("answer", choice.value)),
+  );
+  const progress =
+    aboutMore !== null && aboutMore > 0
+      ? [line(phrase("about-more", { count: aboutMore }), undefined, true)]
+      : [];
+  const offer = offerOf(asking);
+  const question = questionLines(asking, desk);
+  const [first, ...rest] = question;
+  const spaced = first === undefined ? [] : [{ ...first, gap: parts.before.length > 0 }, ...rest];
+  return {
+    lines: [...parts.before, ...spaced, ...progress],
+    buttons: [...answers, button(phrase("answer-more"), press("more"))],
+    ...(offer === undefined ? {} : { offer }),
+  };
+}
+
+/** The question's message once it is answered: the same words, the answer, no buttons. */
+export function answeredMessage(asking: Asking, answer: Phrase, desk: Desk): Message {
+  return {
+    lines: [
+      ...questionLines(asking, desk),
+      line(phrase("answered", { answer: { phrase: answer } })),
+    ],
+  };
+}
