@@ -1,0 +1,44 @@
+import { LineCounter, parseDocument, type YAMLError } from "yaml";
+import type { Problem } from "../domain/result.ts";
+import { lineFinder, type SourceFile } from "./source-file.ts";
+import { findTraps } from "./yaml-traps.ts";
+
+/** Plain sentences for what the YAML parser refuses, by its own codes. */
+const sentences: Readonly<Record<string, string>> = {
+  DUPLICATE_KEY: "The same key stands twice in one place; remove one of the two.",
+  TAB_AS_INDENT: "A tab is used for indenting; use spaces.",
+  BAD_INDENT: "This line is not indented like its neighbours; line it up with them.",
+  MISSING_CHAR: "Something is missing here: a colon, a comma, a bracket or a closing quote.",
+  BLOCK_AS_IMPLICIT_KEY:
+    'There are two colons in this line; put the text in quotes if it holds ": ".',
+  MULTILINE_IMPLICIT_KEY: "A key must stand on one line, with a colon behind it.",
+  BAD_SCALAR_START: "A text cannot begin with this sign; put the text in quotes.",
+  UNEXPECTED_TOKEN: "This does not belong here; is a quote or a bracket missing before it?",
+  BAD_DQ_ESCAPE: 'A backslash inside double quotes must be doubled ("\\\\").',
+  MULTIPLE_DOCS: 'A file holds one document; remove the line "---".',
+  BLOCK_IN_FLOW: "Inside { } or [ ] everything must stand between commas, not on indented lines.",
+};
+
+/**
+ * Reads one knowledge file.
+ * @param file name shown to people · @param folder below `flows/` · @param text its content
+ * @returns the file, and everything the parser or the trap finder refuses, all at once
+ */
+export function readYaml(
+  file: string,
+  folder: string,
+  text: string,
+): { source: SourceFile; problems: Problem[] } {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, version: "1.2", schema: "core" });
+  const problems = document.errors.map((error) => yamlProblem(file, error, lines));
+  if (problems.length === 0) problems.push(...findTraps(file, document, lines));
+  const data: unknown = problems.length === 0 ? document.toJS() : undefined;
+  const id = (file.split("/").at(-1) ?? file).replace(/\.yaml$/, "");
+  return { source: { file, id, folder, data, lineOf: lineFinder(document, lines) }, problems };
+}
+
+function yamlProblem(file: string, error: YAMLError, lines: LineCounter): Problem {
+  const plain = sentences[error.code] ?? "This cannot be read; check quotes, colons and indenting.";
+  return { file, line: lines.linePos(error.pos[0]).line, says: plain };
+}
