@@ -1,0 +1,108 @@
+import type { PersonDocument, ShopDocument, TurnrowDocument } from "../domain/documents.ts";
+import type { CaseSummary } from "./case-summary.ts";
+import { summariseCase } from "./case-summary.ts";
+import type { Pending } from "./lanes.ts";
+import { createLanes, keyOf } from "./lanes.ts";
+import type { DocumentStore, Target } from "./ports.ts";
+import { createSeenUpdates } from "./seen-updates.ts";
+
+/** Far more than can come in within the day for which the chat service repeats updates. */
+const REMEMBERED_UPDATES = 100_000;
+
+export type PersonCard = Pick<
+  PersonDocument,
+  "id" | "name" | "chat" | "language" | "reachable" | "machines"
+>;
+
+export interface CaseFilter {
+  readonly operator?: string;
+  readonly technician?: string;
+  /** Only those not closed, or only those closed. */
+  readonly open?: boolean;
+}
+
+/**
+ * What can be looked up without reading the disk. All of it is derived from the documents: rebuilt
+ * at start, brought up to date by every write.
+ */
+export interface Directory {
+  /** Was this update applied already, to whatever document? */
+  seen(update: string): boolean;
+  case(id: string): CaseSummary | null;
+  /** Cases that match, the one touched last first. */
+  cases(filter: CaseFilter): readonly CaseSummary[];
+  person(id: string): PersonCard | null;
+  /** The people whose own chat this is. */
+  peopleAt(chat: string): readonly PersonCard[];
+  shop(): ShopDocument | null;
+  /** Lanes with something waiting. */
+  lanes(): readonly string[];
+  /** What waits in a lane, in its order. */
+  pending(lane: string): readonly Pending[];
+  nextSequence(lane: string): number;
+  /** Takes a document over as it was just written. */
+  take(document: TurnrowDocument): void;
+  /** Forgets a document that was removed. */
+  forget(target: Target): void;
+  /** Calls back with the lanes of every document taken over that has something to send. */
+  onPending(listener: (lanes: readonly string[]) => void): void;
+}
+
+function matches(summary: CaseSummary, filter: CaseFilter): boolean {
+  const { operator, technician, open } = filter;
+  if (operator !== undefined && summary.operator.id !== operator) return false;
+  if (technician !== undefined && summary.technician?.id !== technician) return false;
+  return open === undefined || open === (summary.closed === null);
+}
+
+/** Builds the directory of everything in the store. */
+export async function openDirectory(store: DocumentStore): Promise<Directory> {
+  const seen = createSeenUpdates(REMEMBERED_UPDATES);
+  const lanes = createLanes();
+  const versions = new Map<string, number>();
+  const cases = new Map<string, CaseSummary>();
+  const people = new Map<string, PersonDocument>();
+  const listeners: ((lanes: readonly string[]) => void)[] = [];
+  let shop: ShopDocument | null = null;
+
+  function take(document: TurnrowDocument): void {
+    const key = keyOf(document);
+    if (document.version < (versions.get(key) ?? 0)) return;
+    versions.set(key, document.version);
+    seen.add(document.updates);
+    if (document.kind === "case") cases.set(document.id, summariseCase(document));
+    else if (document.kind === "person") people.set(document.id, document);
+    else shop = document;
+    const source = { kind: document.kind, id: document.id };
+    const waiting = lanes.take(source, document.outbox);
+    if (waiting.length > 0) for (const listener of listeners) listener(waiting);
+  }
+
+  for (const kind of ["shop", "person", "case"] as const) {
+    for await (const document of store.all(kind)) take(document);
+  }
+
+  return {
+    seen: seen.has,
+    case: (id) => cases.get(id) ?? null,
+    cases: (filter) =>
+      [...cases.values()]
+        .filter((summary) => matches(summary, filter))
+        .sort((a, b) => b.touchedAt - a.touchedAt),
+    person: (id) => people.get(id) ?? null,
+    peopleAt: (chat) => [...people.values()].filter((person) => person.chat === chat),
+    shop: () => shop,
+    lanes: lanes.names,
+    pending: lanes.pending,
+    nextSequence: lanes.nextSequence,
+    take,
+    forget(target) {
+      versions.delete(keyOf(target));
+      lanes.take(target, []);
+      if (target.kind === "case") cases.delete(target.id);
+      else if (target.kind === "person") people.delete(target.id);
+      else shop = null;
+    },
+    onPending: (listener) => void listeners.push(listener),
+  };
+}
