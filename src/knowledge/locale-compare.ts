@@ -27,10 +27,7 @@ export interface Comparison {
 export function compareWithEnglish(english: English, translation: Translation): Comparison {
   const chat = withoutTerms(translation.chat);
   const words = withoutTerms(translation.words);
-  const missing = [
-    ...missingChat(english, chat, translation.language),
-    ...missingWords(english, words, translation),
-  ];
+  const missingInChat = missingChat(english, chat, translation.language);
   const pairs = [
     ...chat.map((entry) => ({ entry, digest: english.chat.get(entry.key)?.digest })),
     ...words.map((entry) => ({ entry, digest: english.words.get(entry.key)?.digest })),
@@ -42,12 +39,12 @@ export function compareWithEnglish(english: English, translation: Translation): 
     digest === undefined ? [at(entry, "English has no such text; remove it or mend its key.")] : [],
   );
   const lacking = english.words.size - words.filter(({ key }) => english.words.has(key)).length;
-  const lackingChat = missingChat(english, chat, translation.language).length;
   return {
-    missing: lackingChat + lacking,
+    missing: missingInChat.length + lacking,
     stale: stale.length,
     problems: [
-      ...missing,
+      ...missingInChat,
+      ...missingWords(english, words, translation),
       ...extra,
       ...stale,
       ...chat.flatMap((entry) => variableProblems(entry, english.chat.get(entry.key))),

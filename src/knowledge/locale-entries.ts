@@ -85,12 +85,11 @@ function junkProblem(
   { file, text }: { file: string; text: string },
 ): Problem {
   const [annotation] = entry.annotations;
-  const place = annotation?.span?.start ?? entry.span?.start ?? 0;
   const start = entry.content.split("\n")[0]?.trim() ?? "";
   const why = annotation?.message ?? "it is no message";
   return {
     file,
-    line: lineOffset(text, place) + 1,
+    line: lineOffset(text, entry.span?.start ?? 0) + 1,
     says: `The message that begins with "${start}" cannot be read and would be missing: ${why}.`,
   };
 }

@@ -1,23 +1,10 @@
 import type { Line, Message, Phrase } from "../domain/effects.ts";
-import type { Rendered } from "../domain/rendered.ts";
+import type { Rendered, Wording } from "../domain/rendered.ts";
 import { buttonLabel } from "./button-label.ts";
 import { createLanguagePack } from "./language-pack.ts";
 import { layOut } from "./lay-out.ts";
 import { createSpeaker, type Speaker } from "./speaker.ts";
 import type { ReportTrouble } from "./trouble.ts";
-
-/** Turns messages into text of a language. */
-export interface Wording {
-  /**
-   * Words a message. Never throws: what is missing comes in English, or as its key in plain words,
-   * and is reported. The text may be longer than one message can be (see `splitPoints`).
-   */
-  render(message: Message, language: string): Rendered;
-  /** Words one phrase, for instance the short answer to a press. */
-  phrase(phrase: Phrase, language: string): string;
-  /** Languages that have messages, in the order given. */
-  readonly languages: readonly string[];
-}
 
 export interface WordingOptions {
   /** Fluent messages of each language; English under `en`. */
@@ -32,6 +19,10 @@ export interface WordingOptions {
 
 const ENGLISH = "en";
 
+/**
+ * Makes the wording. It never throws: what is missing comes in English, or as its key in plain words,
+ * and is reported. A text may be longer than one message can be (see `splitPoints`).
+ */
 export function createWording(options: WordingOptions): Wording {
   const { knowledgeWord, timeZone, report = () => {} } = options;
   const make = (language: string, english: Speaker | null) => {
@@ -47,7 +38,6 @@ export function createWording(options: WordingOptions): Wording {
   const speakerOf = (language: string) =>
     speakers.get(language) ?? speakers.get(language.split("-")[0] ?? "") ?? english;
   return {
-    languages: Object.keys(options.locales),
     render: (message, language) => render(message, speakerOf(language)),
     phrase: (phrase, language) => speakerOf(language).say(phrase),
   };
