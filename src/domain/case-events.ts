@@ -21,8 +21,11 @@ export type Asking =
       readonly about: "meaning";
       readonly options: readonly { readonly observation: string; readonly state: string }[];
     }
-  | { readonly about: "remedy"; readonly fault: string }
-  | { readonly about: "closing"; readonly part: "cause" | "how" | "ran" | "words" };
+  | { readonly about: "remedy"; readonly remedy: string }
+  /** What it was, and whether it ran and restarted afterwards. */
+  | { readonly about: "cause" }
+  | { readonly about: "cause-words" }
+  | { readonly about: "ran"; readonly remedy?: string };
 
 export type End =
   | "solved-by-chat"

@@ -108,9 +108,7 @@ export function askingKey(asking: Asking): string {
     case "act":
       return `act:${asking.act}`;
     case "remedy":
-      return `remedy:${asking.fault}`;
-    case "closing":
-      return `closing:${asking.part}`;
+      return `remedy:${asking.remedy}`;
     default:
       return asking.about;
   }

@@ -57,6 +57,8 @@ export interface CircuitPart {
   readonly closed?: readonly KeyPosition[];
   /** What the part is called on a drawing. */
   readonly label: string;
+  /** Left out of the drawing: a helper that is not part of the machine. */
+  readonly hidden: boolean;
 }
 
 /** A relay, contactor or shift solenoid: coils that pull a contact shut. */
@@ -69,6 +71,7 @@ export interface Actuator {
   /** `pullVolts`, `dropVolts` on healthy coils at 20 °C; `stick` multiplies the pull needed. */
   readonly figures: Readonly<Record<string, Spread>>;
   readonly sound: "faint" | "loud";
+  readonly label: string;
 }
 
 /** One way in which a fault or an act changes the circuit; one of several is drawn by weight. */
@@ -97,8 +100,9 @@ export interface TestPoint {
   readonly id: string;
   readonly label: string;
   readonly key: KeyPosition;
-  readonly quantity: "volts" | "amps" | "charging-volts";
-  /** Red probe; for amps unused. */
+  /** `drop`: a small voltage along one path, exact near zero; `volts`: may show ghosts there. */
+  readonly quantity: "volts" | "drop" | "amps" | "charging";
+  /** Red probe; the reference for amps and charging, which are not taken at a point. */
   readonly at: string;
   /** Black probe: a named point, by default the battery's earthed post. */
   readonly against: string;
@@ -118,14 +122,15 @@ export interface Oil {
 
 /** Which machines a circuit stands for. */
 export interface CircuitUse {
-  readonly kinds: readonly string[];
+  readonly kind: string;
+  /** Empty: any fuel. */
   readonly fuels: readonly string[];
 }
 
 export interface CircuitNetwork {
   readonly id: string;
   readonly title: string;
-  readonly uses: CircuitUse;
+  readonly uses: readonly CircuitUse[];
   /** Nominal volts: 6, 12 or 24. */
   readonly volts: number;
   readonly earth: "negative" | "positive";

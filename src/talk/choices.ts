@@ -154,6 +154,12 @@ export function choicesFor(asking: Asking, state: CaseState, knowledge: Knowledg
         })),
         dontKnow,
       ];
+    case "remedy":
+      return plainChoices("remedy", ["runs", "no-change", SKIP]);
+    case "ran":
+      return plainChoices("ran", ["yes", "not-yet"]);
+    case "cause":
+      return [...plainChoices("cause", ["other"])];
     case "equipment":
       return plainChoices("equipment", ["meter", "leads", "both", "none"]);
     default:

@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
-import type { Address } from "../domain/effects.ts";
+import type { Address, Phrase } from "../domain/effects.ts";
 import type { MachineFacts } from "../domain/evidence.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
@@ -20,6 +20,8 @@ export interface Desk {
   readonly now: number;
   /** The next question for this person; pure. */
   readonly next: (state: CaseState, performer: Performer) => Next;
+  /** A phrase as people read it, so that a typed answer can be matched with the button's words. */
+  readonly words: (phrase: Phrase, language: string) => string;
   /** Ranking, plan and kit as they stand; pure. */
   readonly triage: (state: CaseState, performer: Performer) => Triage;
 }

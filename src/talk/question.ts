@@ -1,5 +1,5 @@
 import type { Asking } from "../domain/case-events.ts";
-import type { CaseState } from "../domain/case-state.ts";
+import { askingKey, type CaseState } from "../domain/case-state.ts";
 import type { Line, Message, Phrase } from "../domain/effects.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
@@ -8,7 +8,7 @@ import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 
 /** The name under which a question's message is found again to show what was answered. */
-export const questionSlot = (revision: number): string => `question-${revision}`;
+export const questionSlot = (asking: Asking): string => `question-${askingKey(asking)}`;
 
 const know = (key: string): Phrase => ({ know: key });
 
@@ -39,6 +39,18 @@ function actLines(knowledge: Knowledge, id: string, stage: "offer" | "result"): 
   return [...cautionLines(act.hazards), line(know(wordKey("act", id, "ask")), "heading"), ...how];
 }
 
+function remedyLines(knowledge: Knowledge, id: string): Line[] {
+  const remedy = knowledge.remedies.get(id);
+  if (remedy === undefined) return [];
+  const parts = { list: remedy.parts.map((part) => ({ know: wordKey("part", part) })) };
+  return [
+    ...cautionLines(remedy.hazards),
+    line(know(wordKey("remedy", id)), "heading"),
+    line(know(wordKey("remedy", id, "text"))),
+    ...(remedy.parts.length === 0 ? [] : [line(phrase("step-parts", { parts }))]),
+  ];
+}
+
 /** What the question says, without the answers. */
 export function questionLines(asking: Asking, desk: Desk): Line[] {
   switch (asking.about) {
@@ -49,8 +61,7 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
     case "safety":
       return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
     case "remedy":
-    case "closing":
-      return [];
+      return remedyLines(desk.knowledge, asking.remedy);
     default:
       return [line(phrase(`ask-${asking.about}`), "heading")];
   }

@@ -1,0 +1,61 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line } from "../domain/effects.ts";
+import type { IncomingContent } from "../domain/incoming.ts";
+import { advance } from "./advance.ts";
+import { operatorReporter } from "./answer.ts";
+import { type Decision, line, phrase, revise, together } from "./decision.ts";
+import type { Desk, Heard } from "./desk.ts";
+import { proceed } from "./proceed.ts";
+import { factsIn } from "./understand.ts";
+
+interface Given {
+  readonly heard: Heard;
+  readonly desk: Desk;
+  readonly opening: readonly Line[];
+}
+
+/**
+ * Keeps a photo, voice note or file and shows it to the shop. Only a file that answers the open
+ * question moves the interview on: an album of ten must not bring ten questions.
+ */
+export function takeFile(
+  state: CaseState,
+  what: Extract<IncomingContent, { kind: "file" }>,
+  given: Given,
+): Decision {
+  const { heard, desk } = given;
+  const kept: CaseHappening = {
+    type: "file.received",
+    file: what.file,
+    from: "operator",
+    ...(what.caption === undefined ? {} : { caption: what.caption }),
+  };
+  const facts =
+    heard.reading === null
+      ? []
+      : factsIn(heard.reading, {
+          state,
+          knowledge: desk.knowledge,
+          reporter: operatorReporter(state),
+        });
+  const happenings = [kept, ...facts];
+  const open = state.open.operator;
+  const awaited = open?.asking.about === "photo" || open?.asking.about === "plate";
+  if (awaited && open !== null) {
+    const passed: CaseHappening = { type: "question.passed", asking: open.asking, why: "skipped" };
+    const answered = {
+      asking: open.asking,
+      revision: open.revision,
+      label: phrase("answer-photo-got"),
+    };
+    return proceed(state, { happenings: [...happenings, passed], before: [], answered }, given);
+  }
+  if (open === null) {
+    const before = [...given.opening, line(phrase("file-kept", { count: 1 }))];
+    return proceed(state, { happenings, before }, given);
+  }
+  const count = advance(state, happenings, heard).files.length;
+  const thanks = revise(state.operator, { lines: [line(phrase("file-kept", { count }))] }, "files");
+  return together({ happenings, effects: [thanks] });
+}

@@ -1,0 +1,109 @@
+import type { Asking, CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line, Phrase, Press } from "../domain/effects.ts";
+import { advance } from "./advance.ts";
+import { raiseAlarm } from "./alarm.ts";
+import { operatorReporter, takeAnswer } from "./answer.ts";
+import { type Decision, nothingToDo, phrase, revise, together } from "./decision.ts";
+import type { Desk, Heard } from "./desk.ts";
+import {
+  goBack,
+  listAnswers,
+  pause,
+  reopen,
+  repeatOpen,
+  showMore,
+  showOpen,
+  stopCase,
+  wantPerson,
+  withdraw,
+} from "./more-menu.ts";
+import { proceed } from "./proceed.ts";
+import { questionMessage, questionSlot } from "./question.ts";
+
+export interface Given {
+  readonly heard: Heard;
+  readonly desk: Desk;
+}
+
+/** Goes on after facts; a red flag among them stops everything else. */
+export function goOn(
+  state: CaseState,
+  outcome: {
+    happenings: readonly CaseHappening[];
+    before: readonly Line[];
+    answered?: { asking: Asking; revision: number; label: Phrase };
+  },
+  given: Given,
+): Decision {
+  const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
+  return raised ? raiseAlarm(state, outcome.happenings, given) : proceed(state, outcome, given);
+}
+
+/** An answer by button, or by words that name one of the answers. */
+export function answer(state: CaseState, value: string, given: Given): Decision {
+  const open = state.open.operator;
+  if (open === null) return repeatOpen(state, phrase("here-we-are"), given);
+  const taken = takeAnswer(open.asking, value, {
+    state,
+    knowledge: given.desk.knowledge,
+    reporter: operatorReporter(state),
+  });
+  if (taken === null) return repeatOpen(state, phrase("choose-one"), given);
+  if (taken.leadsTo !== undefined) return leadTo(state, taken.leadsTo, given);
+  const answered = { asking: open.asking, revision: open.revision, label: taken.label };
+  return goOn(state, { happenings: taken.happenings, before: [], answered }, given);
+}
+
+/** The next list of answers replaces the first in the same message. */
+function leadTo(state: CaseState, asking: Asking, given: Given): Decision {
+  const open = state.open.operator;
+  const revision = state.revision + 1;
+  const parts = { asking, revision, aboutMore: null, before: [] };
+  const message = questionMessage(state, parts, given.desk);
+  const asked: CaseHappening = { type: "question.asked", to: "operator", asking, revision };
+  if (open === null) return nothingToDo;
+  const effects = [revise(state.operator, message, questionSlot(asking))];
+  return { happenings: [asked], effects };
+}
+
+/** What the ways out of a question do, by the name on their buttons. */
+export const menuActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
+  more: (state, { desk }) => showMore(state, desk),
+  return: (state, { desk }) => showOpen(state, desk),
+  back: goBack,
+  change: (state, { desk }) => listAnswers(state, desk),
+  pause: (state) => pause(state),
+  stop: stopCase,
+  person: wantPerson,
+  resume: (state, given) => resume(state, given),
+  repeat: (state, given) => repeatOpen(state, phrase("here-we-are"), given),
+  reopen,
+  "safe-now": (state, given) =>
+    proceed(state, { happenings: [{ type: "safety.answered", clear: true }], before: [] }, given),
+};
+
+/** Goes on where the interview was left. */
+export function resume(state: CaseState, given: Given): Decision {
+  const happenings: CaseHappening[] =
+    state.interview === "paused" ? [{ type: "interview.resumed" }] : [];
+  const after = advance(state, happenings, given.heard);
+  return together({ happenings, effects: [] }, repeatOpen(after, phrase("here-we-are"), given));
+}
+
+/** Buttons that may be pressed long after they were made; all others belong to one revision. */
+const lasting = new Set(["resume", "repeat", "reopen", "person", "safe-now", "withdraw"]);
+
+/** A pressed button: believed only for the question it was made for. */
+export function press(state: CaseState, pressed: Press, given: Given): Decision {
+  const current = state.open.operator?.revision ?? state.revision;
+  if (!lasting.has(pressed.act) && pressed.revision !== current) {
+    return {
+      ...repeatOpen(state, phrase("step-is-closed"), given),
+      toast: phrase("step-is-closed"),
+    };
+  }
+  if (pressed.act === "answer") return answer(state, pressed.value ?? "", given);
+  if (pressed.act === "withdraw") return withdraw(state, pressed.value ?? "", given);
+  return menuActs[pressed.act]?.(state, given) ?? nothingToDo;
+}

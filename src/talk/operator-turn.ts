@@ -1,0 +1,56 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { IncomingContent } from "../domain/incoming.ts";
+import { type Decision, line, nothingToDo, phrase } from "./decision.ts";
+import type { Desk, Heard } from "./desk.ts";
+import { takeFile } from "./files.ts";
+import { repeatOpen } from "./more-menu.ts";
+import { type Given, goOn, menuActs, press } from "./operator-press.ts";
+import { openingLines, words } from "./operator-words.ts";
+import { proceed } from "./proceed.ts";
+
+function content(state: CaseState, what: IncomingContent, given: Given): Decision {
+  const { desk } = given;
+  switch (what.kind) {
+    case "text":
+      return words(state, what.text, given);
+    case "press":
+      return what.press === null ? nothingToDo : press(state, what.press, given);
+    case "file":
+      return takeFile(state, what, { ...given, opening: openingLines(state, desk) });
+    case "location": {
+      const { latitude, longitude } = what;
+      const where: CaseHappening = { type: "where.told", latitude, longitude };
+      const before = [...openingLines(state, desk), line(phrase("place-noted"))];
+      return goOn(state, { happenings: [where], before }, given);
+    }
+    case "contact": {
+      if (!what.own) return repeatOpen(state, phrase("contact-not-own"), given);
+      const told: CaseHappening = { type: "phone.told", phone: what.phone };
+      return goOn(state, { happenings: [told], before: [line(phrase("phone-noted"))] }, given);
+    }
+    case "command":
+      return command(state, what.name, given);
+    case "edited":
+    case "reachable":
+    case "moved":
+      return nothingToDo;
+    case "other":
+      return repeatOpen(state, phrase("cannot-use-that"), given);
+  }
+}
+
+function command(state: CaseState, name: string, given: Given): Decision {
+  const act = { start: "repeat", person: "person", back: "back", stop: "stop" }[name];
+  if (act !== undefined && state.askedEver.length > 0)
+    return menuActs[act]?.(state, given) ?? nothingToDo;
+  if (name === "start") {
+    return proceed(state, { happenings: [], before: openingLines(state, given.desk) }, given);
+  }
+  return repeatOpen(state, phrase("unknown-command"), given);
+}
+
+/** One message, press or file from the operator of a case: what follows from it. */
+export function operatorTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
+  return content(state, heard.incoming.what, { heard, desk });
+}

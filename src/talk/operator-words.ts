@@ -1,0 +1,153 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line } from "../domain/effects.ts";
+import type { Command, ReadingResult } from "../domain/reading.ts";
+import { advance } from "./advance.ts";
+import { alarmMessage, standingFlag } from "./alarm.ts";
+import { operatorReporter, takeAnswer } from "./answer.ts";
+import { DONT_KNOW, SKIP } from "./choices.ts";
+import { type Decision, line, phrase, say, together } from "./decision.ts";
+import type { Desk } from "./desk.ts";
+import { repeatOpen } from "./more-menu.ts";
+import { answer, type Given, goOn, menuActs, resume } from "./operator-press.ts";
+import { ask, proceed } from "./proceed.ts";
+import { ambiguousQuestion, matchTyped } from "./typed.ts";
+import { factsIn, notedLines, reportWords } from "./understand.ts";
+
+const commandActs: Partial<Readonly<Record<Command, string>>> = {
+  back: "back",
+  stop: "stop",
+  person: "person",
+  more: "more",
+};
+
+/** A fact that only an open question makes sense of: the place in words, the phone number. */
+function typedFact(state: CaseState, text: string): CaseHappening[] {
+  const about = state.open.operator?.asking.about;
+  if (about === "where") return [{ type: "where.told", words: text }];
+  if (about === "phone" && /\d{3}/.test(text.replace(/[\s/()-]/g, ""))) {
+    return [{ type: "phone.told", phone: text.trim().slice(0, 40) }];
+  }
+  return [];
+}
+
+function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
+  const act = commandActs[command];
+  if (act !== undefined) return menuActs[act]?.(state, given) ?? null;
+  if (command !== "dont-know" || state.open.operator === null) return null;
+  const passable = takeAnswer(state.open.operator.asking, DONT_KNOW, {
+    state,
+    knowledge: given.desk.knowledge,
+    reporter: operatorReporter(state),
+  });
+  return answer(state, passable === null ? SKIP : DONT_KNOW, given);
+}
+
+function implausibleLines(reading: ReadingResult): Line[] {
+  return reading.implausible.map((one) =>
+    line(
+      phrase("implausible", {
+        value: `${one.value} ${one.unit}`,
+        low: one.range[0],
+        high: one.range[1],
+        unit: one.unit,
+      }),
+    ),
+  );
+}
+
+/** Free words: a command, an answer to the open question, or facts of any kind. */
+export function words(state: CaseState, text: string, given: Given): Decision {
+  const { heard, desk } = given;
+  const reading = heard.reading;
+  if (state.interview === "paused") return resume(state, given);
+  const open = state.open.operator;
+  if (reading?.command) {
+    const decided = byCommand(state, reading.command, given);
+    if (decided !== null) return decided;
+  }
+  const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
+  if (typed !== null) return answer(state, typed, given);
+  const said: CaseHappening = { type: "words.said", text };
+  const facts = [
+    ...typedFact(state, text),
+    ...(reading === null
+      ? []
+      : factsIn(reading, { state, knowledge: desk.knowledge, reporter: operatorReporter(state) })),
+  ];
+  const odd = reading === null ? [] : implausibleLines(reading);
+  const before = [...openingLines(state, desk), ...notedLines(facts, desk.knowledge), ...odd];
+  const flag = standingFlag(state);
+  if (flag !== null && !facts.some((fact) => fact.type === "flag.raised")) {
+    return keepStopped(state, [said, ...facts], given);
+  }
+  const unclear = reading === null ? null : ambiguousQuestion(reading, state);
+  if (unclear !== null) {
+    const after = advance(state, [said, ...facts], heard);
+    const asked = ask(after, { asking: unclear, before, aboutMore: null }, desk);
+    if (state.safety !== "unasked")
+      return together({ happenings: [said, ...facts], effects: [] }, asked);
+  }
+  const nothing = facts.length === 0 && odd.length === 0 && state.words.length > 0;
+  if (nothing && open !== null) {
+    const kept = together({ happenings: [said], effects: [] });
+    return together(
+      kept,
+      repeatOpen(advance(state, [said], heard), phrase("not-understood"), given),
+    );
+  }
+  if (nothing && state.interview === "ended") return passOn(state, text, given);
+  return goOn(
+    state,
+    { happenings: [said, ...facts], before, ...answeredBy(facts, state, desk) },
+    given,
+  );
+}
+
+/** A question whose answer came among free words shows it. */
+function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Desk) {
+  const open = state.open.operator;
+  if (open === null) return {};
+  const { asking, revision } = open;
+  if (facts.some((fact) => fact.type === "where.told" || fact.type === "phone.told")) {
+    return { answered: { asking, revision, label: phrase("answer-noted") } };
+  }
+  const yields = asking.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : null;
+  const given = facts.find(
+    (fact) => fact.type === "answer.given" && fact.report.observation === yields,
+  );
+  if (given?.type !== "answer.given") return {};
+  const label = phrase("named-answer", {
+    what: { list: reportWords(given.report, desk.knowledge) },
+  });
+  return { answered: { asking, revision, label } };
+}
+
+/** While a red flag stands, everything is kept but nothing is asked. */
+function keepStopped(
+  state: CaseState,
+  happenings: readonly CaseHappening[],
+  given: Given,
+): Decision {
+  const flag = standingFlag(state) ?? "";
+  const message = alarmMessage(advance(state, happenings, given.heard), flag, given.desk);
+  return { happenings, effects: [say(state.operator, message, "alarm")] };
+}
+
+/** After the interview, words go to the shop with the case. */
+function passOn(state: CaseState, text: string, given: Given): Decision {
+  const happenings: CaseHappening[] = [
+    { type: "words.said", text },
+    { type: "note.added", text, from: "operator" },
+  ];
+  const before = [line(phrase("passed-on"))];
+  return proceed(state, { happenings, before }, given);
+}
+
+/** The first message is answered first: a greeting and what will happen with what is said. */
+export function openingLines(state: CaseState, desk: Desk): Line[] {
+  if (state.safety !== "unasked" || state.askedEver.length > 0) return [];
+  const link = desk.shop.privacyLink;
+  const consent = link === undefined ? phrase("consent") : phrase("consent-link", { link });
+  return [line(phrase("hello", { shop: desk.shop.name })), line(consent)];
+}

@@ -1,0 +1,108 @@
+import type { Asking, CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
+import { advance } from "./advance.ts";
+import { type Decision, revise, say } from "./decision.ts";
+import type { Desk, Heard } from "./desk.ts";
+import { endingMessage } from "./ending.ts";
+import { nextQuestion } from "./next-question.ts";
+import { answeredMessage, questionMessage, questionSlot } from "./question.ts";
+import { slipEffects } from "./slip.ts";
+
+/** What an operator's message came to, before anything is said back. */
+export interface Outcome {
+  readonly happenings: readonly CaseHappening[];
+  /** Lines to say before the next question. */
+  readonly before: readonly Line[];
+  /** The question that was answered, so that its message can show the answer. */
+  readonly answered?: {
+    readonly asking: Asking;
+    readonly revision: number;
+    readonly label: Phrase;
+  };
+}
+
+/** Edits the answered question's message so that the chat reads as a record. */
+export function closeQuestion(
+  state: CaseState,
+  answered: Outcome["answered"],
+  desk: Desk,
+): PlannedEffect[] {
+  if (answered === undefined) return [];
+  const message = answeredMessage(answered.asking, answered.label, desk);
+  return [revise(state.operator, message, questionSlot(answered.asking))];
+}
+
+/** Asks one question: the event that it was asked, and the message. */
+export function ask(
+  state: CaseState,
+  parts: {
+    readonly asking: Asking;
+    readonly before: readonly Line[];
+    readonly aboutMore: number | null;
+  },
+  desk: Desk,
+): Decision {
+  const revision = state.revision + 1;
+  const message = questionMessage(state, { ...parts, revision }, desk);
+  return {
+    happenings: [{ type: "question.asked", to: "operator", asking: parts.asking, revision }],
+    effects: [say(state.operator, message, questionSlot(parts.asking))],
+  };
+}
+
+/** The end of the engine's questions: the shop is told before anything else is asked. */
+function endInterview(because: string): CaseHappening[] {
+  return [{ type: "interview.ended", because }, { type: "shop.told" }];
+}
+
+interface Progress {
+  readonly state: CaseState;
+  readonly happenings: readonly CaseHappening[];
+}
+
+function withEnd(progress: Progress, because: string, heard: Heard): Progress {
+  const happenings = endInterview(because);
+  return {
+    state: advance(progress.state, happenings, heard),
+    happenings: [...progress.happenings, ...happenings],
+  };
+}
+
+/**
+ * Goes on after whatever the operator sent: shows the answer on the old question, asks the next
+ * one, or ends. The counter's slip follows along once the shop has the case.
+ */
+export function proceed(
+  state: CaseState,
+  outcome: Outcome,
+  given: { heard: Heard; desk: Desk },
+): Decision {
+  const { heard, desk } = given;
+  const start: Progress = {
+    state: advance(state, outcome.happenings, heard),
+    happenings: outcome.happenings,
+  };
+  const first = nextQuestion(start.state, desk);
+  const ended = first.kind === "end" ? withEnd(start, first.because, heard) : start;
+  const following = first.kind === "end" ? nextQuestion(ended.state, desk) : first;
+  const closing = closeQuestion(state, outcome.answered, desk);
+  if (following.kind === "ask") {
+    const parts = { ...following, before: outcome.before };
+    const asked = ask(ended.state, parts, desk);
+    const after = advance(ended.state, asked.happenings, heard);
+    return {
+      happenings: [...ended.happenings, ...asked.happenings],
+      effects: [...closing, ...asked.effects, ...(after.shopTold ? slipEffects(after, desk) : [])],
+    };
+  }
+  const last = endingMessage(ended.state, outcome.before, desk);
+  return {
+    happenings: ended.happenings,
+    effects: [
+      ...closing,
+      say(ended.state.operator, last, "ending"),
+      ...(ended.state.shopTold ? slipEffects(ended.state, desk) : []),
+    ],
+  };
+}

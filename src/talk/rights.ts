@@ -1,0 +1,49 @@
+import type { Role } from "../domain/documents.ts";
+
+/** What somebody may do with a case. `operator` is whoever opened it. */
+export const acts = [
+  "answer",
+  "see",
+  "seen",
+  "noticed",
+  "hand-over",
+  "assign",
+  "take-back",
+  "files",
+  "note",
+  "visit",
+  "invite",
+  "remove-member",
+] as const;
+export type CaseAct = (typeof acts)[number];
+
+export type Standing = Role | "operator" | "handed-technician" | "stranger";
+
+const shopActs: readonly CaseAct[] = [
+  "see",
+  "seen",
+  "noticed",
+  "hand-over",
+  "assign",
+  "take-back",
+  "files",
+  "note",
+  "invite",
+];
+
+/**
+ * The whole authorisation: who may do what. Checked when an act is used, never when a button is
+ * shown. A technician who has not been handed the case is a stranger to it.
+ */
+const table: Readonly<Record<Standing, readonly CaseAct[]>> = {
+  owner: [...shopActs, "remove-member"],
+  dispatcher: shopActs,
+  technician: [],
+  "handed-technician": ["see", "files", "note", "visit"],
+  operator: ["answer"],
+  stranger: [],
+};
+
+export function may(standing: Standing, act: CaseAct): boolean {
+  return table[standing].includes(act);
+}

@@ -1,0 +1,105 @@
+import type { CaseState } from "../domain/case-state.ts";
+import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
+import { wordKey } from "../domain/knowledge.ts";
+import type { Triage } from "../domain/triage.ts";
+import { ON_START } from "../domain/vocabulary.ts";
+import { shownChance } from "./chance.ts";
+import { stateLabel } from "./choices.ts";
+import { button, line, phrase, revise, say } from "./decision.ts";
+import type { Desk } from "./desk.ts";
+import { plainState } from "./place.ts";
+import { cautionLines } from "./question.ts";
+import { reasonLines } from "./reasons.ts";
+import { kitLines, stepPhrase } from "./slip.ts";
+
+const CAUSES_ON_SHEET = 6;
+const STEPS_ON_SHEET = 8;
+
+function headLines(state: CaseState): Line[] {
+  const machine = { know: wordKey("machine", state.machine.kind ?? "other") };
+  const symptom = plainState(state, ON_START);
+  const complaint = symptom === null ? phrase("symptom-unknown") : stateLabel(ON_START, symptom);
+  const words = state.words.slice(0, 3).map((text) => line({ raw: text }, "quote"));
+  const place = state.where?.words;
+  return [
+    line(phrase("sheet-title", { number: state.id, machine }), "heading"),
+    line(phrase("slip-complaint", { what: { phrase: complaint } })),
+    ...words,
+    ...(place === undefined ? [] : [line(phrase("slip-place", { place }))]),
+    ...(state.phone === null ? [] : [line(phrase("slip-phone", { phone: state.phone }))]),
+    ...state.notes.map((note) => line(phrase("sheet-note", { note: note.text }))),
+  ];
+}
+
+function causeLines(triage: Triage): Line[] {
+  const { ranking } = triage;
+  const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause) => [
+    line(
+      phrase("cause-line", {
+        cause: { know: wordKey("fault", cause.fault) },
+        chance: { quantity: shownChance(cause.probability), unit: "percent" },
+      }),
+      "step",
+    ),
+    ...reasonLines(cause, 3),
+  ]);
+  const rest = phrase("slip-rest", {
+    else: { quantity: shownChance(ranking.somethingElse), unit: "percent" },
+    nothing: { quantity: shownChance(ranking.nothingWrong), unit: "percent" },
+  });
+  const mind = ranking.wouldChangeMind;
+  const change =
+    mind === null
+      ? []
+      : [
+          line(
+            phrase("would-change-mind", {
+              what: { know: wordKey("observation", mind.observation) },
+              state: { know: wordKey("state", `${mind.observation}.${mind.state}`) },
+            }),
+          ),
+        ];
+  return [line(phrase("slip-causes"), "heading", true), ...causes, line(rest), ...change];
+}
+
+function planLines(triage: Triage): Line[] {
+  const steps = triage.plan.steps.slice(0, STEPS_ON_SHEET);
+  const hazards = [...new Set(steps.flatMap((step) => step.hazards))];
+  const minutes = phrase("plan-minutes", {
+    median: { quantity: triage.plan.minutes.median, unit: "min" },
+    most: { quantity: triage.plan.minutes.p90, unit: "min" },
+  });
+  return [
+    line(phrase("slip-plan"), "heading", true),
+    ...steps.map((step) =>
+      line(step.kind === "call-for-help" ? phrase("plan-call-help") : stepPhrase(step), "step"),
+    ),
+    line(minutes),
+    ...cautionLines(hazards),
+  ];
+}
+
+/** What a technician reads before leaving: machine, complaint, causes, plan, kit, cautions. */
+export function sheetMessage(state: CaseState, desk: Desk): Message {
+  const triage = desk.triage(state, "technician");
+  const press = (act: string) => ({ case: state.id, revision: 0, act });
+  const begin = state.visit === "started" ? [] : [button(phrase("press-begin"), press("begin"))];
+  return {
+    lines: [...headLines(state), ...causeLines(triage), ...planLines(triage), ...kitLines(triage)],
+    buttons: [...begin, button(phrase("press-files"), press("files"))],
+  };
+}
+
+/** Gives the sheet to the technician who has the case; in place where it already stands. */
+export function sheetEffects(state: CaseState, desk: Desk): PlannedEffect[] {
+  const technician = state.technician;
+  if (technician === null) return [];
+  return [revise(technician, sheetMessage(state, desk), `sheet-${technician.id}`)];
+}
+
+/** The place on the map, once, where the operator shared it. */
+export function pinEffects(state: CaseState): PlannedEffect[] {
+  const { latitude, longitude } = state.where ?? {};
+  if (state.technician === null || latitude === undefined || longitude === undefined) return [];
+  return [say(state.technician, { lines: [], place: { latitude, longitude } })];
+}

@@ -1,0 +1,140 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Press } from "../domain/effects.ts";
+import { advance } from "./advance.ts";
+import { takeAnswer } from "./answer.ts";
+import { filesTo } from "./counter-turn.ts";
+import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
+import type { Desk, Heard } from "./desk.ts";
+import { may } from "./rights.ts";
+import { matchTyped } from "./typed.ts";
+import { factsIn } from "./understand.ts";
+import { confirmCause, ran, remedyResult } from "./visit-close.ts";
+import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
+import { sheetEffects } from "./visit-sheet.ts";
+
+function result(state: CaseState, value: string, given: Given): Decision {
+  const open = state.open.technician;
+  if (open === null) return goOn(state, [], given);
+  const { asking } = open;
+  if (asking.about === "ran") return ran(state, value, given);
+  if (asking.about === "remedy") {
+    return value === "-" ? skip(state, given) : remedyResult(state, asking.remedy, value, given);
+  }
+  const taken = takeAnswer(asking, value, {
+    state,
+    knowledge: given.desk.knowledge,
+    reporter: "technician",
+  });
+  if (taken === null) return nothingToDo;
+  if (taken.leadsTo !== undefined) return put(state, taken.leadsTo, [], given.desk);
+  const passed = taken.happenings.some((one) => one.type === "question.passed");
+  return passed ? skip(state, given) : goOn(state, taken.happenings, given);
+}
+
+function skip(state: CaseState, given: Given): Decision {
+  const asking = state.open.technician?.asking;
+  const step =
+    asking?.about === "check"
+      ? asking.check
+      : asking?.about === "act"
+        ? asking.act
+        : asking?.about === "remedy"
+          ? asking.remedy
+          : null;
+  if (step === null) return goOn(state, [], given);
+  return goOn(state, [{ type: "step.skipped", step }], given);
+}
+
+/** Takes the technician's newest reading back. */
+function undo(state: CaseState, given: Given): Decision {
+  const last = state.answers.findLast((one) => one.from === "technician");
+  if (last === undefined) return { ...nothingToDo, toast: phrase("nothing-before") };
+  const { observation, epoch } = last.report;
+  return goOn(state, [{ type: "answer.withdrawn", observation, epoch }], given);
+}
+
+const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
+  begin: (state, given) =>
+    goOn(state, state.visit === "started" ? [] : [{ type: "visit.started" }], given),
+  "skip-step": skip,
+  found: (state, given) => put(state, { about: "cause" }, [], given.desk),
+  undo,
+  sheet: (state, given) => ({ happenings: [], effects: sheetEffects(state, given.desk) }),
+  files: (state) => filesTo(technicianOf(state), state),
+};
+
+function pressed(state: CaseState, press: Press, given: Given): Decision {
+  const stepwise = press.act === "result" || press.act === "cause" || press.act === "skip-step";
+  if (stepwise && press.revision !== state.open.technician?.revision) {
+    const again = state.closed === null ? goOn(state, [], given) : nothingToDo;
+    return { ...again, toast: phrase("step-is-closed") };
+  }
+  if (press.act === "result") return result(state, press.value ?? "", given);
+  if (press.act === "cause") return confirmCause(state, press.value ?? "", given);
+  return plainActs[press.act]?.(state, given) ?? nothingToDo;
+}
+
+function words(state: CaseState, text: string, given: Given): Decision {
+  const { heard, desk } = given;
+  const open = state.open.technician;
+  if (open?.asking.about === "cause-words") {
+    const confirmed: CaseHappening = {
+      type: "cause.confirmed",
+      faults: [],
+      how: "measured",
+      words: text,
+    };
+    const after = advance(state, [confirmed], heard);
+    const asked = put(after, { about: "ran" }, [], desk);
+    return { happenings: [confirmed, ...asked.happenings], effects: asked.effects };
+  }
+  const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
+  if (typed !== null) return result(state, typed, given);
+  const facts =
+    heard.reading === null
+      ? []
+      : factsIn(heard.reading, { state, knowledge: desk.knowledge, reporter: "technician" });
+  const answers = facts.filter((fact) => fact.type === "answer.given");
+  if (answers.length > 0) return goOn(state, answers, given);
+  const odd = heard.reading?.implausible[0];
+  if (odd !== undefined) {
+    const why = phrase("implausible", {
+      value: `${odd.value} ${odd.unit}`,
+      low: odd.range[0],
+      high: odd.range[1],
+      unit: odd.unit,
+    });
+    return { happenings: [], effects: [say(technicianOf(state), { lines: [line(why)] })] };
+  }
+  const note: CaseHappening = { type: "note.added", text, from: "technician" };
+  const kept = say(technicianOf(state), {
+    lines: [line(phrase("note-kept", { number: state.id }))],
+  });
+  return { happenings: [note], effects: [kept] };
+}
+
+/** What the technician who has the case does with it. */
+export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
+  const standing =
+    state.technician?.id === heard.incoming.from.id ? "handed-technician" : "stranger";
+  if (!may(standing, "visit")) return { ...nothingToDo, toast: phrase("not-allowed") };
+  const { what } = heard.incoming;
+  const given = { heard, desk };
+  if (what.kind === "press")
+    return what.press === null ? nothingToDo : pressed(state, what.press, given);
+  if (what.kind === "text") return words(state, what.text, given);
+  if (what.kind !== "file") return nothingToDo;
+  const file: CaseHappening = {
+    type: "file.received",
+    file: what.file,
+    from: "technician",
+    ...(what.caption === undefined ? {} : { caption: what.caption }),
+  };
+  const kept = revise(
+    technicianOf(state),
+    { lines: [line(phrase("file-kept", { count: 1 }))] },
+    "visit-files",
+  );
+  return { happenings: [file], effects: [kept] };
+}
