@@ -1,0 +1,97 @@
+import { z } from "zod";
+import { commands } from "../domain/reading.ts";
+import { Fuel, MachineKindId } from "../domain/vocabulary.ts";
+
+/** Words with blanks between them. */
+const words = z.string().min(1);
+/** Phrases: a list, or one text with commas between them. */
+const phrases = z.union([z.string().min(1), z.array(z.string().min(1)).min(1)]);
+/** `observation=state`, several with commas between them. */
+const claims = z.string().min(1);
+const share = z.number().gt(0).max(1);
+
+const sign = z.strictObject({
+  say: phrases,
+  means: claims.optional(),
+  maybe: claims.optional(),
+  denied: claims.optional(),
+  "denied-maybe": claims.optional(),
+  sure: share.default(0.95),
+  past: z.boolean().default(false),
+  "gives-way": z.boolean().default(false),
+});
+
+const together = z.strictObject({
+  when: z.string().min(1),
+  means: claims,
+  settles: z.string().default(""),
+});
+
+const grammar = z.strictObject({
+  not: words,
+  or: words,
+  stop: words,
+  perceive: words,
+  joins: words,
+  sequence: words,
+  now: phrases,
+  before: phrases,
+  "second-hand": phrases,
+  "second-hand-all": phrases,
+  hedges: z.array(z.strictObject({ strength: share, say: phrases })),
+});
+
+const numbers = z.strictObject({
+  thousands: z.enum([",", ".", ""]),
+  words: z.record(z.string(), z.number()),
+  ordinals: z.record(z.string(), z.number()),
+  units: z.record(z.string(), words),
+  about: words,
+  range: words,
+  times: z.array(z.strictObject({ hours: z.number().gt(0), say: phrases })),
+  nominal: words,
+  months: z.array(words).length(12),
+});
+
+const band = z.strictObject({
+  observation: z.string(),
+  unit: z.string(),
+  near: phrases,
+  unless: phrases.optional(),
+  /** `state below 24`, several with commas between them; the last has no limit. */
+  states: z.string().min(1),
+});
+
+const measure = z.strictObject({
+  observation: z.string(),
+  unit: z.string(),
+  near: phrases,
+  unless: phrases.optional(),
+  weight: z.number().min(0).max(1).default(0),
+});
+
+/** The file `locales/<language>/phrases.yaml`; what each key means is told in `locales/README.md`. */
+export const PhrasesFile = z.strictObject({
+  language: z.string().regex(/^[a-z]{2}$/),
+  stemmer: z.string(),
+  endings: words.optional(),
+  "same-as": z.record(z.string(), words).optional(),
+  ordinary: words,
+  classes: z.record(z.string(), words).optional(),
+  grammar,
+  numbers,
+  signs: z.record(z.string(), sign),
+  together: z.array(together).optional(),
+  measures: z.array(measure).optional(),
+  bands: z.array(band).optional(),
+  components: z.record(z.string(), phrases),
+  replaced: phrases,
+  "not-replaced": phrases.optional(),
+  "replaced-means": claims.optional(),
+  urgency: z.strictObject({ high: phrases, low: phrases }),
+  "red-flags": z.record(z.string(), phrases),
+  commands: z.partialRecord(z.enum(commands), phrases),
+  fuels: z.partialRecord(Fuel, phrases),
+  machines: z.partialRecord(MachineKindId, phrases).optional(),
+});
+export type PhrasesFile = z.infer<typeof PhrasesFile>;

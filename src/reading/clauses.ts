@@ -1,0 +1,47 @@
+import type { Token } from "./language.ts";
+
+/** A whole message as tokens, with its clauses. */
+export interface Clauses {
+  readonly tokens: readonly Token[];
+  /** Clause number of each token; a new one begins at commas, full stops and joining words. */
+  readonly clauses: readonly number[];
+  /** Sentence number of each token. */
+  readonly sentences: readonly number[];
+  /** True at the beginning and the end of a clause, joining words left aside. */
+  edge(at: number): boolean;
+  /** True where no punctuation stands between this token and the one before. */
+  joined(at: number): boolean;
+  /** True where a phrase must not skip the token: a denial would be lost. */
+  barrier(at: number): boolean;
+}
+
+/** Cuts a message into clauses. */
+export function cutClauses(
+  tokens: readonly Token[],
+  words: { readonly joins: ReadonlySet<string>; readonly not: ReadonlySet<string> },
+): Clauses {
+  const { joins, not } = words;
+  const clauses: number[] = [];
+  const sentences: number[] = [];
+  let clause = -1;
+  let sentence = -1;
+  tokens.forEach((token, at) => {
+    const opensSentence = at === 0 || token.gap === "sentence";
+    const previous = tokens[at - 1];
+    const afterJoin = previous !== undefined && joins.has(previous.stem);
+    const opensClause = opensSentence || token.gap === "clause";
+    if (opensClause || (joins.has(token.stem) && !afterJoin)) clause += 1;
+    if (opensSentence) sentence += 1;
+    clauses.push(clause);
+    sentences.push(sentence);
+  });
+  const edge = (at: number): boolean => {
+    if (at <= 0 || at >= tokens.length) return true;
+    const here = tokens[at]?.stem ?? "";
+    const previous = tokens[at - 1]?.stem ?? "";
+    return clauses[at] !== clauses[at - 1] || joins.has(previous) || joins.has(here);
+  };
+  const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none";
+  const barrier = (at: number): boolean => not.has(tokens[at]?.stem ?? "");
+  return { tokens, clauses, sentences, edge, joined, barrier };
+}

@@ -1,0 +1,115 @@
+import type { Phrases, Sign } from "../domain/reading.ts";
+import { createLexicon, type Lexicon } from "./language.ts";
+import { createPatternIndex, type PatternIndex } from "./patterns.ts";
+
+export type Marker =
+  | { readonly kind: "now" | "before" | "second-hand" | "second-hand-all" }
+  | { readonly kind: "hedge"; readonly strength: number };
+
+/** Something named in the message beside what is wrong. */
+export interface Aside {
+  readonly list: "component" | "replaced" | "not-replaced" | "red-flag" | "fuel" | "urgency";
+  readonly id: string;
+}
+
+/** One language, ready to read: its words, its phrases, its small words of grammar. */
+export interface Language {
+  readonly phrases: Phrases;
+  readonly lexicon: Lexicon;
+  readonly signs: PatternIndex<Sign>;
+  readonly markers: PatternIndex<Marker>;
+  readonly asides: PatternIndex<Aside>;
+  readonly times: PatternIndex<number>;
+  readonly commands: PatternIndex<string>;
+  /** Near and unless words of each measure, and of each band, by position in the phrases. */
+  readonly places: PatternIndex<Place>;
+  readonly words: GrammarWords;
+}
+
+export interface Place {
+  readonly list: "measure" | "band";
+  readonly index: number;
+  readonly rulesOut: boolean;
+}
+
+export interface GrammarWords {
+  readonly not: ReadonlySet<string>;
+  readonly or: ReadonlySet<string>;
+  readonly stop: ReadonlySet<string>;
+  readonly perceive: ReadonlySet<string>;
+  readonly joins: ReadonlySet<string>;
+  readonly sequence: ReadonlySet<string>;
+}
+
+/** Compiles one language's phrases; the cost is paid once. */
+export function compileLanguage(phrases: Phrases): Language {
+  const lexicon = createLexicon(phrases);
+  const grammar = phrases.grammar;
+  const stemsOf = (words: readonly string[]): ReadonlySet<string> =>
+    new Set(words.flatMap((word) => lexicon.stems(word)));
+  return {
+    phrases,
+    lexicon,
+    signs: createPatternIndex(
+      lexicon,
+      phrases.signs.map((sign) => [sign, sign.say] as const),
+    ),
+    markers: createPatternIndex<Marker>(lexicon, [
+      [{ kind: "now" }, grammar.now],
+      [{ kind: "before" }, grammar.before],
+      [{ kind: "second-hand" }, grammar.secondHand],
+      [{ kind: "second-hand-all" }, grammar.secondHandAll],
+      ...grammar.hedges.map(
+        ({ strength, say }) => [{ kind: "hedge" as const, strength }, say] as const,
+      ),
+    ]),
+    asides: createPatternIndex<Aside>(lexicon, asidesOf(phrases)),
+    times: createPatternIndex(
+      lexicon,
+      phrases.numbers.times.map((time) => [time.hours, time.say] as const),
+    ),
+    commands: createPatternIndex(lexicon, [...phrases.commands]),
+    places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
+    words: {
+      not: stemsOf(grammar.not),
+      or: stemsOf(grammar.or),
+      stop: stemsOf(grammar.stop),
+      perceive: stemsOf(grammar.perceive),
+      joins: stemsOf(grammar.joins),
+      sequence: stemsOf(grammar.sequence),
+    },
+  };
+}
+
+type Owned<Owner> = readonly (readonly [Owner, Phrases["replaced"]])[];
+
+function asidesOf(phrases: Phrases): Owned<Aside> {
+  return [
+    [{ list: "replaced", id: "replaced" }, phrases.replaced],
+    [{ list: "not-replaced", id: "not-replaced" }, phrases.notReplaced],
+    [{ list: "urgency", id: "high" }, phrases.urgency.high],
+    [{ list: "urgency", id: "low" }, phrases.urgency.low],
+    ...[...phrases.components].map(
+      ([id, say]) => [{ list: "component", id }, say] satisfies Owned<Aside>[number],
+    ),
+    ...[...phrases.redFlags].map(
+      ([id, say]) => [{ list: "red-flag", id }, say] satisfies Owned<Aside>[number],
+    ),
+    ...[...phrases.fuels].map(
+      ([id, say]) => [{ list: "fuel", id }, say] satisfies Owned<Aside>[number],
+    ),
+  ];
+}
+
+function placesOf(phrases: Phrases): Owned<Place> {
+  const lists = [
+    ["measure", phrases.measures],
+    ["band", phrases.bands],
+  ] as const;
+  return lists.flatMap(([list, rules]) =>
+    rules.flatMap((rule, index) => [
+      [{ list, index, rulesOut: false }, rule.near] as const,
+      [{ list, index, rulesOut: true }, rule.unless] as const,
+    ]),
+  );
+}

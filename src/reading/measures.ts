@@ -1,0 +1,209 @@
+import type {
+  Ambiguous,
+  AmbiguousOption,
+  Implausible,
+  Measure,
+  Phrases,
+  ReaderModel,
+  ReaderObservation,
+  StateReading,
+  ValueReading,
+} from "../domain/reading.ts";
+import type { Clauses } from "./clauses.ts";
+import type { Language, Place } from "./grammar.ts";
+import type { Quantity } from "./numbers.ts";
+import type { Match } from "./patterns.ts";
+import type { Scopes } from "./scopes.ts";
+
+export interface Measured {
+  readonly values: readonly ValueReading[];
+  readonly states: readonly StateReading[];
+  readonly ambiguous: readonly Ambiguous[];
+  readonly implausible: readonly Implausible[];
+  /** Quantities that found their observation. */
+  readonly placed: readonly Quantity[];
+}
+
+export interface MeasureInput {
+  readonly language: Language;
+  readonly model: ReaderModel;
+  readonly scopes: Scopes;
+  readonly volts: number;
+}
+
+/** A number whose unit and place were both named. */
+const SURE_IF_PLACED = 0.95;
+/** The place was named, the unit was not. */
+const SURE_WITHOUT_UNIT = 0.8;
+
+/** Smallest reading that can be told from nothing; guards a range that starts at zero. */
+interface Candidate {
+  readonly measure: Measure;
+  readonly score: number;
+}
+
+/** Gives each number to the observation it was read at. */
+export function placeQuantities(
+  text: Clauses,
+  quantities: readonly Quantity[],
+  input: MeasureInput,
+): Measured {
+  const near = input.language.places.all(text);
+  const values: ValueReading[] = [];
+  const states: StateReading[] = [];
+  const open: Ambiguous[] = [];
+  const implausible: Implausible[] = [];
+  const placed: Quantity[] = [];
+  for (const quantity of quantities) {
+    const band = bandOf(text, quantity, near, input.language.phrases);
+    if (band !== null && input.model.observations.has(band.observation)) {
+      placed.push(quantity);
+      states.push({ ...band, probability: SURE_IF_PLACED, ...told(text, quantity, input.scopes) });
+      continue;
+    }
+    const candidates = candidatesFor(text, quantity, near, input.language.phrases);
+    const fitting = candidates.filter((one) => fits(quantity, one.measure.observation, input));
+    const [best, next] = [...fitting].sort((a, b) => b.score - a.score);
+    if (best === undefined) {
+      const wrong = implausibleReading(text, quantity, { candidates, input });
+      if (wrong !== null) implausible.push(wrong);
+      continue;
+    }
+    placed.push(quantity);
+    const plain =
+      best.score >= 1 && best.score > (next?.score ?? 0) && best.measure.unit === quantity.unit;
+    const unitless = quantity.unit === null && best.score >= 1 && best.score > (next?.score ?? 0);
+    if (plain || unitless) {
+      values.push({
+        ...valueOf(quantity, best.measure.observation, input),
+        probability: plain ? SURE_IF_PLACED : SURE_WITHOUT_UNIT,
+        ...told(text, quantity, input.scopes),
+      });
+    } else open.push({ span: spanOf(text, quantity), options: optionsOf(quantity, fitting) });
+  }
+  return { values, states, ambiguous: open, implausible, placed };
+}
+
+function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly AmbiguousOption[] {
+  const total = fitting.reduce((sum, one) => sum + one.score, 0);
+  return fitting.map(({ measure, score }) => ({
+    observation: measure.observation,
+    value: round(quantity.value),
+    unit: measure.unit,
+    probability: score / total,
+  }));
+}
+
+/** Volts are often called amps; the person is then asked. */
+const CALLED_AMPS = 0.8;
+
+function candidatesFor(
+  text: Clauses,
+  quantity: Quantity,
+  near: readonly Match<Place>[],
+  phrases: Phrases,
+): readonly Candidate[] {
+  return phrases.measures.flatMap((measure, index) => {
+    const asSaid = quantity.unit === measure.unit || (quantity.unit === null && quantity.decimal);
+    const calledAmps = quantity.unit === "A" && measure.unit === "V";
+    if (!asSaid && !calledAmps) return [];
+    const about = near.filter(
+      ({ owner, from }) =>
+        owner.list === "measure" &&
+        owner.index === index &&
+        text.sentences[from] === text.sentences[quantity.from],
+    );
+    if (about.some(({ owner }) => owner.rulesOut)) return [];
+    const words = about.map((match) => nearness(text, match, quantity));
+    const score = Math.max(quantity.unit === null ? 0 : measure.weight, ...words);
+    return score <= 0 ? [] : [{ measure, score: calledAmps ? score * CALLED_AMPS : score }];
+  });
+}
+
+/** At least 1 in the same clause, more for longer phrases; less in another clause. */
+function nearness(text: Clauses, match: Match<Place>, quantity: Quantity): number {
+  const sameClause = text.clauses[match.from] === text.clauses[quantity.from];
+  return sameClause ? 1 + match.words / 4 : 0.9;
+}
+
+function bandOf(
+  text: Clauses,
+  quantity: Quantity,
+  near: readonly Match<Place>[],
+  phrases: Phrases,
+): { readonly observation: string; readonly state: string } | null {
+  const clause = text.clauses[quantity.from];
+  for (const [index, band] of phrases.bands.entries()) {
+    if (quantity.unit !== band.unit) continue;
+    const about = near.filter(
+      ({ owner, from }) =>
+        owner.list === "band" && owner.index === index && text.clauses[from] === clause,
+    );
+    if (about.length === 0 || about.some(({ owner }) => owner.rulesOut)) continue;
+    const state = band.states.find((one) => quantity.value < one.upTo);
+    if (state !== undefined) return { observation: band.observation, state: state.state };
+  }
+  return null;
+}
+
+function rangeOf(observation: ReaderObservation, volts: number): readonly [number, number] | null {
+  if (observation.plausible === undefined) return null;
+  const [low, high] = observation.plausible;
+  const scale = observation.scalesWithVolts ? volts / 12 : 1;
+  return [low * scale, high * scale];
+}
+
+function fits(quantity: Quantity, id: string, input: MeasureInput): boolean {
+  const observation = input.model.observations.get(id);
+  if (observation === undefined) return false;
+  const range = rangeOf(observation, input.volts);
+  return range === null || (quantity.value >= range[0] && quantity.value <= range[1]);
+}
+
+function implausibleReading(
+  text: Clauses,
+  quantity: Quantity,
+  { candidates, input }: { candidates: readonly Candidate[]; input: MeasureInput },
+): Implausible | null {
+  const best = candidates.find((one) => one.score >= 1 && one.measure.unit === quantity.unit);
+  const observation = best && input.model.observations.get(best.measure.observation);
+  const range = observation === undefined ? null : rangeOf(observation, input.volts);
+  if (best === undefined || observation === undefined || range === null) return null;
+  return {
+    observation: observation.id,
+    value: round(quantity.value),
+    unit: best.measure.unit,
+    range,
+    span: spanOf(text, quantity),
+  };
+}
+
+function valueOf(
+  quantity: Quantity,
+  observation: string,
+  input: MeasureInput,
+): Pick<ValueReading, "observation" | "value" | "unit" | "spread"> {
+  const unit = input.model.observations.get(observation)?.unit ?? quantity.unit ?? "";
+  return { observation, value: round(quantity.value), unit, spread: round(quantity.spread) };
+}
+
+/** Conversions leave digits nobody measured. */
+function round(value: number): number {
+  return Number(value.toPrecision(6));
+}
+
+function told(
+  text: Clauses,
+  quantity: Quantity,
+  scopes: Scopes,
+): Pick<ValueReading, "hedge" | "source" | "span"> {
+  const { hedge, source } = scopes.of(quantity.from);
+  return { hedge, source, span: spanOf(text, quantity) };
+}
+
+export function spanOf(
+  text: Clauses,
+  { from, to }: { readonly from: number; readonly to: number },
+): readonly [number, number] {
+  return [text.tokens[from]?.from ?? 0, text.tokens[to - 1]?.to ?? 0];
+}

@@ -1,0 +1,57 @@
+import type { Meaning, Sign, StateClaim } from "../domain/reading.ts";
+import type { Clauses } from "./clauses.ts";
+import type { Language } from "./grammar.ts";
+import { denials } from "./negation.ts";
+import type { Match } from "./patterns.ts";
+import type { Scope, Scopes } from "./scopes.ts";
+
+/** One sign found in the text, with what the grammar around it says. */
+export interface Mention {
+  readonly sign: Sign;
+  readonly denied: boolean;
+  /** Tokens, from inclusive, to exclusive. */
+  readonly from: number;
+  readonly to: number;
+  readonly scope: Scope;
+  /** P(the person means the sign), in (0, 1]. */
+  readonly sure: number;
+}
+
+/** A misspelt word is a little less sure than one that is spelt as expected. */
+const SURE_IF_MISSPELT = 0.9;
+
+/** The signs in a text, in its order, none overlapping. */
+export function findMentions(
+  text: Clauses,
+  language: Language,
+  scopes: Scopes,
+): readonly Mention[] {
+  const matches = language.signs.longest(text);
+  const denied = denials(text, matches, language.words);
+  return matches.map((match, index) => ({
+    sign: match.owner,
+    denied: denied[index] ?? false,
+    from: match.from,
+    to: match.to,
+    scope: scopes.of(match.from),
+    sure: match.owner.sure * spellingOf(text, match),
+  }));
+}
+
+/** What a mention means by itself. */
+export function meaningOf(mention: Mention): Meaning {
+  if (!mention.denied) return mention.sign;
+  return mention.sign.denied ?? { means: [], maybe: [] };
+}
+
+/** The states that a mention says do not hold. */
+export function deniedStates(mention: Mention): readonly StateClaim[] {
+  return mention.denied ? mention.sign.means : [];
+}
+
+function spellingOf(text: Clauses, match: Match<Sign>): number {
+  for (let at = match.from; at < match.to; at += 1) {
+    if (text.tokens[at]?.corrected === true) return SURE_IF_MISSPELT;
+  }
+  return 1;
+}

@@ -1,0 +1,70 @@
+import type { Clauses } from "./clauses.ts";
+import type { Language } from "./grammar.ts";
+
+/** When a clause's facts held: now, before now, or not said. */
+export type When = "now" | "before" | "unsaid";
+
+/** What the small words make of everything said in a clause. */
+export interface Scope {
+  readonly when: When;
+  /** 0 = plainly stated, 1 = worth nothing. */
+  readonly hedge: number;
+  readonly source: "self" | "other";
+}
+
+/** Markers found in the text, and the scope of each clause, by clause number. */
+export interface Scopes {
+  of(token: number): Scope;
+  /** Tokens that belong to a marker. */
+  readonly marked: ReadonlySet<number>;
+}
+
+/**
+ * Time words hold from their clause to the end of the sentence or to the next time word; hedges
+ * hold in their clause; "my son says" holds in its sentence, "I'm asking for …" everywhere.
+ */
+export function findScopes(text: Clauses, language: Language): Scopes {
+  const found = language.markers.all(text);
+  const when = new Map<number, When>();
+  const hedge = new Map<number, number>();
+  const others = new Set<number>();
+  const marked = new Set<number>();
+  let everywhere = false;
+  for (const { owner, from, to } of found) {
+    const clause = text.clauses[from] ?? 0;
+    for (let at = from; at < to; at += 1) marked.add(at);
+    if (owner.kind === "hedge") {
+      hedge.set(clause, Math.max(hedge.get(clause) ?? 0, owner.strength));
+    } else if (owner.kind === "now") when.set(clause, "now");
+    else if (owner.kind === "before") when.set(clause, when.get(clause) ?? "before");
+    else if (owner.kind === "second-hand") others.add(text.sentences[from] ?? 0);
+    else everywhere = true;
+  }
+  const spread = spreadTimes(text, when);
+  const of = (token: number): Scope => {
+    const clause = text.clauses[token] ?? 0;
+    const told = everywhere || others.has(text.sentences[token] ?? 0);
+    return {
+      when: spread.get(clause) ?? "unsaid",
+      hedge: hedge.get(clause) ?? 0,
+      source: told ? "other" : "self",
+    };
+  };
+  return { of, marked };
+}
+
+function spreadTimes(text: Clauses, stated: ReadonlyMap<number, When>): ReadonlyMap<number, When> {
+  const spread = new Map<number, When>();
+  let running: When = "unsaid";
+  let sentence = -1;
+  let clause = -1;
+  for (let at = 0; at < text.tokens.length; at += 1) {
+    if (text.sentences[at] !== sentence) running = "unsaid";
+    sentence = text.sentences[at] ?? 0;
+    if (text.clauses[at] === clause) continue;
+    clause = text.clauses[at] ?? 0;
+    running = stated.get(clause) ?? running;
+    spread.set(clause, running);
+  }
+  return spread;
+}
