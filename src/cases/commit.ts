@@ -15,10 +15,10 @@ const UPDATE_WINDOW = 200;
 
 /** What a decision hands over, by kind of document. */
 export interface Decisions {
-  /** Events to append; `by` names who did it, where an event does not name somebody else. */
+  /** What happened; `by` names who did it, where a happening does not name somebody else. */
   case: {
     readonly by: string;
-    readonly events: readonly (CaseHappening & { readonly by?: string })[];
+    readonly happenings: readonly (CaseHappening & { readonly by?: string })[];
     readonly effects: readonly PlannedEffect[];
   };
   person: {
@@ -76,8 +76,8 @@ type Compose<K extends DocumentKind> = (
 ) => DocumentOf<K>;
 
 const compose: { readonly [K in DocumentKind]: Compose<K> } = {
-  case: (ledger, old, { by, events }, stamp): CaseDocument => {
-    const stamped = events.map((event): CaseEvent => ({ by, ...event, ...stamp }));
+  case: (ledger, old, { by, happenings }, stamp): CaseDocument => {
+    const stamped = happenings.map((event): CaseEvent => ({ by, ...event, ...stamp }));
     return { ...ledger, kind: "case", events: [...(old?.events ?? []), ...stamped] };
   },
   person: (ledger, _old, { body }) => ({ ...body, ...ledger, kind: "person" }),
