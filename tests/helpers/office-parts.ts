@@ -37,7 +37,7 @@ export const opening = (effects: readonly PlannedEffect[] = []): Decisions["case
 /** The decision that notes some words. */
 export const words = (text: string, effects: readonly PlannedEffect[] = []): Decisions["case"] => ({
   by: "op",
-  events: [{ type: "words.said", text }],
+  happenings: [{ type: "words.said", text }],
   effects,
 });
 
