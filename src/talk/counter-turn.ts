@@ -6,7 +6,7 @@ import { advance } from "./advance.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { type CaseAct, may } from "./rights.ts";
-import { slipEffects } from "./slip.ts";
+import { slipEffects, slipMessage, slipSlot } from "./slip.ts";
 import { pinEffects, sheetEffects } from "./visit-sheet.ts";
 
 interface Given {
@@ -23,6 +23,13 @@ function back(given: Given) {
     language,
     ...(incoming.topic === undefined ? {} : { topic: incoming.topic }),
   };
+}
+
+/** The slot of the slip that this reader has, so that later changes are made to the new copy. */
+function readerSlot(given: Given): string {
+  const { incoming } = given.heard;
+  const atCounter = given.desk.counter?.chat === incoming.chat;
+  return slipSlot(atCounter ? "counter" : incoming.from.id);
 }
 
 function withSlip(state: CaseState, happenings: readonly CaseHappening[], given: Given): Decision {
@@ -122,6 +129,7 @@ const presses: Readonly<Record<string, CaseAct>> = {
   assign: "assign",
   "take-back": "take-back",
   files: "files",
+  slip: "see",
 };
 
 function pressed(state: CaseState, press: Press, given: Given): Decision {
@@ -137,6 +145,11 @@ function pressed(state: CaseState, press: Press, given: Given): Decision {
       return assign(state, value, given);
     case "take-back":
       return takeBack(state, given);
+    case "slip":
+      return {
+        happenings: [],
+        effects: [say(back(given), slipMessage(state, given.desk), readerSlot(given))],
+      };
     default:
       return filesTo(back(given), state);
   }

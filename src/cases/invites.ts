@@ -1,0 +1,57 @@
+import { createHash } from "node:crypto";
+import type { Invite, Member, Role, ShopDocument } from "../domain/documents.ts";
+
+/** Long enough for somebody who is in the field today. */
+export const INVITE_LIFE_MS = 7 * 24 * 60 * 60 * 1000;
+
+/** Only this is kept of a link's token: whoever reads the disk cannot use the link. */
+export function digestOf(token: string): string {
+  return createHash("sha256").update(token).digest("base64url");
+}
+
+export type ShopBody = Pick<ShopDocument, "members" | "invites" | "counter" | "secret">;
+
+/** Adds a single-use link; a second owner link replaces the first. */
+export function withInvite(
+  shop: ShopBody,
+  invite: { readonly token: string; readonly role: Role; readonly by: string },
+  now: number,
+): ShopBody {
+  const others = shop.invites.filter(
+    (one) => one.expires > now && !(invite.role === "owner" && one.role === "owner"),
+  );
+  const added: Invite = {
+    digest: digestOf(invite.token),
+    role: invite.role,
+    expires: now + INVITE_LIFE_MS,
+    by: invite.by,
+  };
+  return { ...shop, invites: [...others, added] };
+}
+
+export type Redeemed =
+  | { readonly outcome: "joined"; readonly shop: ShopBody; readonly role: Role }
+  | { readonly outcome: "expired" | "unknown" };
+
+/** Uses a link up. A role already held is kept where it is the higher one. */
+export function redeem(
+  shop: ShopBody,
+  token: string,
+  given: { readonly member: Omit<Member, "role">; readonly now: number },
+): Redeemed {
+  const digest = digestOf(token);
+  const invite = shop.invites.find((one) => one.digest === digest);
+  if (invite === undefined) return { outcome: "unknown" };
+  if (invite.expires <= given.now) return { outcome: "expired" };
+  const { person } = given.member;
+  const member: Member = { ...given.member, role: invite.role };
+  return {
+    outcome: "joined",
+    role: invite.role,
+    shop: {
+      ...shop,
+      invites: shop.invites.filter((one) => one !== invite),
+      members: [...shop.members.filter((one) => one.person !== person), member],
+    },
+  };
+}

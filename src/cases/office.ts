@@ -1,0 +1,192 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import { stamped } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Member } from "../domain/documents.ts";
+import type { Phrase, Press } from "../domain/effects.ts";
+import { foldCase } from "../domain/fold-case.ts";
+import type { Incoming } from "../domain/incoming.ts";
+import type { Reader, ReadingResult } from "../domain/reading.ts";
+import { choicesFor } from "../talk/choices.ts";
+import { counterTurn } from "../talk/counter-turn.ts";
+import type { Decision } from "../talk/decision.ts";
+import type { Desk, Heard } from "../talk/desk.ts";
+import { lobbyCommands } from "../talk/lobby.ts";
+import { operatorTurn } from "../talk/operator-turn.ts";
+import { visitTurn } from "../talk/visit-turn.ts";
+import type { Commit } from "./commit.ts";
+import type { Directory } from "./directory.ts";
+import type { Lobby } from "./lobby.ts";
+import type { Chance, Received } from "./ports.ts";
+
+export interface OfficeParts {
+  readonly directory: Directory;
+  readonly commit: Commit;
+  readonly chance: Chance;
+  readonly reader: Reader;
+  readonly lobby: Lobby;
+  /** The desk as it stands now: settings, members, time. */
+  readonly desk: (now: number) => Desk;
+  /** Languages that people can be spoken to. */
+  readonly languages: readonly string[];
+}
+
+type Side = "operator" | "counter" | "visit";
+type Turn = (state: CaseState, heard: Heard, desk: Desk) => Decision;
+
+const turns: Readonly<Record<Side, Turn>> = {
+  operator: operatorTurn,
+  counter: counterTurn,
+  visit: visitTurn,
+};
+
+const counterActs = new Set([
+  "seen",
+  "noticed",
+  "hand-over",
+  "assign",
+  "take-back",
+  "slip",
+  "files",
+]);
+const visitActs = new Set([
+  "begin",
+  "result",
+  "skip-step",
+  "found",
+  "undo",
+  "sheet",
+  "cause",
+  "files",
+]);
+
+/** Finds out what an update is about, lets that side decide, and commits the outcome. */
+export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promise<Received> {
+  const { directory, commit, chance, reader, lobby, languages } = parts;
+
+  const memberOf = (incoming: Incoming): Member | null =>
+    directory.shop()?.members.find((member) => member.person === incoming.from.id) ?? null;
+
+  function languageOf(incoming: Incoming): string {
+    const own = directory.person(incoming.from.id)?.language ?? incoming.from.language;
+    const short = own?.split("-")[0] ?? "";
+    return languages.includes(short) ? short : (languages[0] ?? "en");
+  }
+
+  /** Which side of the case a press belongs to, by who pressed it and what it does. */
+  function sideOf(press: Press, incoming: Incoming, member: Member | null): Side {
+    const summary = directory.case(press.case ?? "");
+    const handed = summary?.technician?.id === incoming.from.id;
+    if (visitActs.has(press.act) && (handed || press.act !== "files")) return "visit";
+    if (counterActs.has(press.act) && member !== null) return "counter";
+    return "operator";
+  }
+
+  function read(text: string, state: CaseState, side: Side, desk: Desk): ReadingResult {
+    const open = side === "visit" ? state.open.technician : state.open.operator;
+    const asking = open?.asking;
+    const yields =
+      asking?.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : undefined;
+    const language = side === "visit" ? state.technician?.language : state.operator.language;
+    const speaks = language ?? "en";
+    const offered =
+      asking === undefined
+        ? []
+        : choicesFor(asking, state, desk.knowledge).flatMap((choice) =>
+            choice.state === undefined
+              ? []
+              : [{ state: choice.state, title: desk.words(choice.label, speaks) }],
+          );
+    return reader.read(text, {
+      languages: [speaks, ...desk.shop.languages.filter((one) => one !== speaks)],
+      now: desk.now,
+      ...(state.machine.volts === undefined ? {} : { volts: state.machine.volts }),
+      ...(yields === undefined ? {} : { expecting: { observation: yields, offered } }),
+    });
+  }
+
+  function wordsOf(incoming: Incoming): string | null {
+    if (incoming.what.kind === "text") return incoming.what.text;
+    return incoming.what.kind === "file" ? (incoming.what.caption ?? null) : null;
+  }
+
+  function opened(incoming: Incoming, desk: Desk): CaseHappening {
+    return {
+      type: "case.opened",
+      operator: incoming.from.id,
+      name: incoming.from.name,
+      chat: incoming.chat,
+      language: languageOf(incoming),
+      knowledge: desk.knowledge.version,
+      seed: chance.seed(),
+    };
+  }
+
+  async function inCase(id: string, side: Side, incoming: Incoming): Promise<Received> {
+    const fresh = directory.case(id) === null;
+    let toast: Phrase | undefined;
+    await commit({ kind: "case", id }, incoming.update, (document, at) => {
+      const desk = parts.desk(at);
+      const first = document === null && fresh ? [opened(incoming, desk)] : [];
+      if (document === null && !fresh) return null;
+      const stamp = { at, by: incoming.from.id, update: incoming.update };
+      const state = foldCase(id, [
+        ...(document?.events ?? []),
+        ...first.map((happening) => stamped(happening, stamp)),
+      ]);
+      const words = wordsOf(incoming);
+      const reading = words === null ? null : read(words, state, side, desk);
+      const decision = turns[side](state, { incoming, reading, member: memberOf(incoming) }, desk);
+      toast = decision.toast;
+      const events = [...first, ...decision.happenings];
+      if (events.length === 0 && decision.effects.length === 0) return null;
+      return { by: incoming.from.id, happenings: events, effects: decision.effects };
+    });
+    return {
+      language: languageOf(incoming),
+      ...(toast === undefined ? {} : { toast }),
+    };
+  }
+
+  /** The case a person's words are about: the visit they are on, else their own trouble. */
+  async function words(incoming: Incoming, member: Member | null): Promise<Received> {
+    const person = incoming.from.id;
+    const visit = directory.cases({ technician: person, open: true })[0];
+    if (visit !== undefined) return inCase(visit.id, "visit", incoming);
+    const own = directory.cases({ operator: person, open: true })[0];
+    if (own !== undefined) return inCase(own.id, "operator", incoming);
+    if (member !== null) return lobby.stray(incoming, member);
+    return inCase(chance.caseId(), "operator", incoming);
+  }
+
+  async function pressed(press: Press, incoming: Incoming, member: Member | null) {
+    if (press.case === undefined) return lobby.pressed(press, incoming, member);
+    const summary = directory.case(press.case);
+    const side = sideOf(press, incoming, member);
+    const own = summary?.operator.id === incoming.from.id;
+    if (summary === null || (side === "operator" && !own)) return lobby.refuse(incoming);
+    return inCase(press.case, side, incoming);
+  }
+
+  async function command(name: string, argument: string, incoming: Incoming) {
+    const member = memberOf(incoming);
+    if (name === "start" && argument !== "") return lobby.join(argument, incoming);
+    if (name === "new") return inCase(chance.caseId(), "operator", incoming);
+    if (lobbyCommands.has(name)) return lobby.command(name, incoming, member);
+    if (name === "start" && member !== null) return lobby.command("help", incoming, member);
+    return words(incoming, member);
+  }
+
+  return async (incoming) => {
+    const { what } = incoming;
+    const member = memberOf(incoming);
+    if (what.kind === "reachable" || what.kind === "moved") return lobby.upkeep(incoming);
+    if (what.kind === "press") {
+      return what.press === null ? lobby.refuse(incoming) : pressed(what.press, incoming, member);
+    }
+    if (!incoming.direct) return lobby.group(incoming, member);
+    await lobby.remember(incoming, languageOf(incoming));
+    if (what.kind === "edited") return {};
+    if (what.kind === "command") return command(what.name, what.argument, incoming);
+    return words(incoming, member);
+  };
+}
