@@ -1,4 +1,4 @@
-import type { Line, Message, Phrase } from "../domain/effects.ts";
+import type { Line, Message } from "../domain/effects.ts";
 import type { Rendered, Wording } from "../domain/rendered.ts";
 import { buttonLabel } from "./button-label.ts";
 import { createLanguagePack } from "./language-pack.ts";
