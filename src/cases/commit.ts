@@ -1,4 +1,5 @@
-import type { CaseEvent, CaseHappening } from "../domain/case-events.ts";
+import type { CaseHappening, Stamp } from "../domain/case-events.ts";
+import { stamped } from "../domain/case-events.ts";
 import type { CaseDocument, Ledger, PersonDocument, ShopDocument } from "../domain/documents.ts";
 import { FORMAT } from "../domain/documents.ts";
 import type { OutboxEntry, PlannedEffect } from "../domain/effects.ts";
@@ -59,12 +60,7 @@ export type Commit = <K extends DocumentKind>(
   decide: Decide<K>,
 ) => Promise<Committed<K>>;
 
-interface Stamp {
-  readonly at: number;
-  readonly update: string | null;
-}
-
-interface Plan extends Stamp {
+interface Plan extends Omit<Stamp, "by"> {
   readonly effects: readonly PlannedEffect[];
 }
 
@@ -72,13 +68,13 @@ type Compose<K extends DocumentKind> = (
   ledger: Ledger,
   old: DocumentOf<K> | null,
   decision: Decisions[K],
-  stamp: Stamp,
+  stamp: Omit<Stamp, "by">,
 ) => DocumentOf<K>;
 
 const compose: { readonly [K in DocumentKind]: Compose<K> } = {
   case: (ledger, old, { by, happenings }, stamp): CaseDocument => {
-    const stamped = happenings.map((event): CaseEvent => ({ by, ...event, ...stamp }));
-    return { ...ledger, kind: "case", events: [...(old?.events ?? []), ...stamped] };
+    const news = happenings.map((one) => stamped(one, { by: one.by ?? by, ...stamp }));
+    return { ...ledger, kind: "case", events: [...(old?.events ?? []), ...news] };
   },
   person: (ledger, _old, { body }) => ({ ...body, ...ledger, kind: "person" }),
   shop: (ledger, _old, { body }) => ({ ...body, ...ledger, kind: "shop" }),

@@ -65,7 +65,8 @@ export function createReception(parts: ReceptionParts): Reception {
     let failures = 0;
     for (let waits = 1; ; ) {
       try {
-        return await work();
+        // A try that failed late may have been written already.
+        return directory.seen(incoming.update) ? {} : await work();
       } catch (error) {
         parts.report(error, incoming);
         if (parts.isStorageTrouble(error)) await sleep(backoff(waits++));

@@ -76,7 +76,8 @@ export type CaseHappening =
   | {
       readonly type: "act.done";
       readonly act: string;
-      readonly by: Performer;
+      /** Whose hands did it; `by` of the stamp names who reported it. */
+      readonly performer: Performer;
       readonly outcome: "cured" | "no-change" | "changed" | "unknown";
     }
   | {

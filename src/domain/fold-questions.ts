@@ -74,7 +74,7 @@ export function applyAct(state: CaseState, event: EventOf<"act.done">): CaseStat
   return {
     ...state,
     epoch,
-    acts: [...state.acts, { act: event.act, epoch, by: event.by, outcome: event.outcome }],
+    acts: [...state.acts, { act: event.act, epoch, by: event.performer, outcome: event.outcome }],
     askedNow: [event.act],
     open: {
       operator: closes(state.open.operator, `act:${event.act}`) ? null : state.open.operator,

@@ -74,9 +74,9 @@ function takeAct(
   given: { state: CaseState; knowledge: Knowledge; reporter: Reporter },
 ): CaseHappening[] {
   const yields = given.knowledge.acts.get(asking.act)?.yields;
-  const by = given.reporter === "technician" ? "technician" : "operator";
+  const performer = given.reporter === "technician" ? "technician" : "operator";
   const outcome = outcomes.find((candidate) => candidate === choice.value) ?? "unknown";
-  const done: CaseHappening = { type: "act.done", act: asking.act, by, outcome };
+  const done: CaseHappening = { type: "act.done", act: asking.act, performer, outcome };
   if (yields === undefined || choice.state === undefined) return [done];
   const report: Report = {
     observation: yields,
