@@ -32,16 +32,23 @@ export function createLanguagePack(
   report: ReportTrouble,
 ): LanguagePack {
   const rightToLeft = isRightToLeft(language);
-  const bundle = new FluentBundle([meterDigits(language)], { useIsolating: rightToLeft });
-  for (const error of bundle.addResource(new FluentResource(text))) {
-    report({ language, key: "", says: error.message });
-  }
+  const bundle = openBundle(language, text, report);
   return {
     language,
     locale: meterDigits(regional(language)),
     rightToLeft,
     format: (key, variables) => formatKey(bundle, key, variables),
   };
+}
+
+/** Fluent marks off what it puts into a text where that text runs from right to left. */
+function openBundle(language: string, text: string, report: ReportTrouble): FluentBundle {
+  const useIsolating = isRightToLeft(language);
+  const bundle = new FluentBundle([meterDigits(language)], { useIsolating });
+  for (const error of bundle.addResource(new FluentResource(text))) {
+    report({ language, key: "", says: error.message });
+  }
+  return bundle;
 }
 
 function formatKey(bundle: FluentBundle, key: string, variables: Variables): Formatted | null {
