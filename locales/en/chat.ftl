@@ -1,0 +1,278 @@
+### What the chat itself says. Words about machines, faults and checks are not here: they stand in
+### flows/, beside the fact they belong to.
+### Short sentences, everyday words: people read this standing beside a dead machine.
+
+## The first minute
+
+hello = Hello, this is { $shop }. I ask a few short questions about your machine, so that we know what may be wrong before anybody drives out.
+consent = What you write and send is kept for this repair. Write "forget" to have it removed.
+consent-link = What you write and send is kept for this repair: { $link }
+noted = Noted: { $what }.
+named-value = { $name } { $value }
+named-answer = { $what }
+ask-safety = First: is everybody safe?
+ask-safety-how = Is anybody hurt? Do you see fire or smoke, smell fuel, or see a swollen or hissing battery?
+answer-all-clear = All is safe
+ask-kind = What kind of machine is it?
+answer-another-machine = Another machine
+ask-fuel = What does it run on?
+fuel-petrol = Petrol
+fuel-diesel = Diesel
+fuel-gas = Gas
+fuel-unknown = fuel not known
+
+## Questions and answers
+
+answer-dont-know = I don't know
+answer-none-of-these = None of these
+answer-other = Something else
+answer-skip = Skip this
+answer-done = Done
+answer-cannot = I can't do that
+answer-more = More …
+answer-noted = noted
+answer-photo-got = photo received
+answered = Your answer: { $answer }
+about-more =
+    { $count ->
+        [one] About one more question.
+       *[other] About { $count } more questions.
+    }
+type-a-reading = Type the reading, like 12.4 { $unit }.
+not-understood = I did not understand that. It is kept for the technician. Please press an answer, or say it in other words.
+choose-one = Please press one of the answers below, or type it.
+step-is-closed = That question is closed. Here is the one that is open.
+here-we-are = This is where we are:
+asked-again = Let's do that one again.
+taken-back = I took that back.
+nothing-before = There is nothing before this.
+nothing-to-change = There is nothing to change there.
+no-answers-yet = You have not answered anything yet.
+which-answer = Which answer do you want to change?
+answer-in-list = { $name }: { $value }
+ask-meaning = What do you mean by that?
+implausible = { $value } cannot be right here: I expect { $low } to { $high } { $unit }. Please look again, and tell me where you measured.
+cannot-use-that = I can't read that kind of message. Please use words, a button or a photo.
+unknown-command = I don't know that command. Just write what is wrong, or write "help".
+
+## Trying things
+
+try-again-now = Now try to start it once, from the seat. What happens?
+try-safely = Brake on, out of gear, blades or PTO off, nobody near. Hold the key no longer than ten seconds, then let it rest for two minutes.
+outcome-cured = It starts and runs
+outcome-no-change = No change
+outcome-changed = Something else happens now
+
+## Photos, place, phone
+
+ask-photo = Please send one photo: the battery with both cable ends, from close up.
+ask-plate = One photo of the plate with the type and serial number would help us bring the right parts.
+file-kept =
+    { $count ->
+        [one] Thank you, I have kept that for the shop.
+       *[other] Thank you, I have kept { $count } photos and files for the shop.
+    }
+ask-urgency = How urgent is it?
+urgency-high = Very: animals, crop or road wait
+urgency-normal = In the next days
+urgency-low = It can wait
+ask-where = Where does the machine stand? Share the place, or write it: farm, field, gate.
+share-place = Share my place
+place-noted = I have the place.
+ask-phone = On which number can we ring you?
+share-phone = Share my number
+phone-noted = I have your number.
+contact-not-own = That is another person's card. Please share your own number, or type it.
+ask-equipment = What do you have at hand?
+equipment-meter = A volt meter
+equipment-leads = Jump leads or a charger
+equipment-both = Both
+equipment-none = Neither
+
+## The way out
+
+more-choose = What do you want to do?
+more-back = Go back one question
+more-change = Change an earlier answer
+more-pause = Pause
+more-person = Talk to a person
+more-stop = Stop, I need no help
+more-return = Go on
+answer-go-on = Go on
+answer-person = Talk to a person
+answer-open-again = Open it again
+paused = Paused. Everything is kept. Press "Go on" or just write when you are ready.
+stopped = Stopped. Case { $number } is closed. If you need us after all, open it again.
+person-told = Ring { $phone }, or stay here: I have told { $shop } that you want to talk to somebody.
+person-nobody = Nobody of the shop is reading here yet. Please ring { $shop }: { $phone }.
+passed-on = I have passed that on to the shop.
+
+## Danger
+
+alarm-stop = Stop. Do not try to start it.
+alarm-emergency = Ring { $number } now.
+alarm-unread = Nobody of the shop has read this yet. If it cannot wait, ring { $phone }.
+alarm-read = The shop has read this. Their number is { $phone }.
+answer-safe-now = It is safe now, go on
+alarm-for-shop = Danger in case { $number }: { $flag }. Please press "Seen" once you look after it.
+operator-flag-seen = { $who } has read your message about the danger.
+
+## What it may be
+
+what-it-may-be = What it may be
+chance-likely = { $cause }: likely, about { $chance }
+chance-possible = { $cause }: possible, about { $chance }
+chance-less-likely = { $cause }: less likely, about { $chance }
+may-be-else = It may well be something that is not on my list.
+do-not-buy-yet = Do not buy yet: { $part }. First: { $check }.
+manual-first = Your machine's manual comes first. Leave anything you are not sure of to us.
+what-next-told = Your case number is { $number }. { $shop } has all this now and will write to you here. Number to ring: { $phone }.
+what-next-nobody = Your case number is { $number }. Nobody of { $shop } is reading here yet, so please ring { $phone } and say that number.
+closed-thanks = Case { $number } is closed. Write again whenever a machine will not start.
+operator-assigned = { $technician } of { $shop } has your case now.
+operator-closed = Case { $number } is closed. It was: { $cause }. Please tell us if it comes back.
+
+## Reasons
+
+reason-for = for it: { $what }: { $state } (+{ $weight })
+reason-against = against it: { $what }: { $state } (−{ $weight })
+would-change-mind = What would change this most: { $what }: { $state }.
+
+## The slip at the counter
+
+slip-title = { $number } · { $machine }, { $fuel }
+slip-who = From: { $who }
+nobody-named = name not given
+slip-complaint = Complaint: { $what }
+symptom-unknown = not known yet
+slip-urgency = Urgency: { $urgency }
+slip-flag-unseen = { $flag } – not seen by anybody yet
+slip-flag-seen = { $flag } – seen
+slip-person-wanted = Wants to talk to a person
+slip-phone = Phone: { $phone }
+slip-place = Place: { $place }
+slip-pin = Place shared on the map
+slip-files =
+    { $count ->
+        [one] One photo or file
+       *[other] { $count } photos or files
+    }
+slip-causes = Likely causes
+cause-line = { $cause }: { $chance }
+slip-rest = Something else { $else } · nothing wrong any more { $nothing }
+slip-plan = Plan
+plan-step = { $what } ({ $minutes })
+plan-call-help = Ring for help if none of this shows it
+plan-minutes = On the machine: about { $median }, nine times in ten under { $most }
+slip-kit = To load
+kit-part = { $part } – needed with { $chance }
+kit-tools = Tools: { $tools }
+kit-covers = This covers the repair with { $chance }
+slip-interview = The operator is still answering
+slip-waiting = Waiting for a decision
+slip-assigned = With { $technician }
+slip-on-site = { $technician } is on the machine
+slip-closed = Closed. Cause: { $cause }
+press-seen = Seen
+press-noticed = I look after it
+press-hand-over = Hand to a technician
+press-take-back = Take back
+press-files = Photos and files
+which-technician = Who takes case { $number }?
+no-technicians = There is no technician yet. Invite one with "invite".
+handed-to = Handed to { $technician }
+has-it-already = { $technician } has it already
+nobody-has-it = Nobody has it
+no-longer-there = That person is no longer in the shop
+seen-already = Seen already
+no-files = There are no photos or files
+note-kept = Note kept with case { $number }.
+
+## The technician
+
+sheet-title = Case { $number } · { $machine }
+sheet-note = Note: { $note }
+press-begin = Start at the machine
+technician-taken-back = Case { $number } was taken back by the shop.
+step-tools = Tools: { $tools }
+step-parts = Parts: { $parts }
+press-skip-step = Could not do it, next
+press-found = I found the cause
+press-undo = Undo the last reading
+press-sheet = Show the sheet
+moved = { $cause }: { $before } → { $after }
+plan-at-end = The plan has no step left. Name the cause, or ring for help.
+remedy-runs = Done – it runs
+remedy-no-change = Done – no change
+remedy-skip = Could not do it
+which-cause = Which was the cause?
+cause-choice = { $cause } ({ $chance })
+cause-other = Something else
+ask-cause-words = Write in a few words what it was.
+ask-ran = Did it run, and start again when you tried a second time? After work on the starting circuit: does it stay silent in gear, with the PTO on and off the seat?
+ran-yes = Yes, all of it
+ran-not-yet = Not yet
+stays-open = Case { $number } stays open.
+visit-closed = Case { $number } is closed. Thank you.
+
+## People of the shop
+
+not-allowed = That is not yours to press.
+nothing-done = Nothing was changed.
+welcome-member = Welcome. You are now: { $role }.
+link-used-up = That link is used up or too old. Please ask for a new one, or ring { $phone }.
+role-owner = owner
+role-dispatcher = dispatcher
+role-technician = technician
+invite-which = Who is the new link for?
+invite-link = Link for a new { $role }
+invite-once = It works once, within seven days. Send it only to the person it is for.
+people-list = People of the shop
+people-one = { $name } – { $role }
+list-calls =
+    { $count ->
+        [one] One open call
+       *[other] { $count } open calls
+    }
+list-jobs =
+    { $count ->
+        [one] You have one job
+       *[other] You have { $count } jobs
+    }
+no-calls = No open calls.
+no-jobs = You have no jobs now.
+list-case = { $number } · { $machine }
+list-case-alarm = Danger: { $number } · { $machine }
+stray-dispatcher = To act on a case, press a button under its slip: "calls" lists them. To report a machine of your own, write "/new".
+stray-technician = You have no open job. "jobs" lists them. To report a machine of your own, write "/new".
+counter-here = Slips of new cases will come to this group from now on.
+group-refused = I talk about cases only in the shop's own group and in private chats.
+
+## Help and settings
+
+help-operator = { $name }: tell me what your machine does, and I find out what may be wrong. You can also ring { $phone }.
+help-technician = You are a technician of { $name }. I give you the cases that are handed to you.
+help-dispatcher = You are at the counter of { $name }. New cases come here as slips.
+help-owner = You run { $name }. New cases come here as slips.
+help-command = /{ $name } – { $what }
+command-new = report a machine that will not start
+command-person = talk to a person
+command-help = what I can do
+command-language = choose the language
+command-forget = remove what is kept of you
+command-jobs = your jobs
+command-calls = open calls
+command-invite = invite somebody to the shop
+command-people = who belongs to the shop
+command-start = begin
+language-which = Which language?
+language-set = From now on in this language.
+language-en = English
+language-es = Español
+language-de = Deutsch
+forget-sure = Remove everything that is kept of you?
+forget-what = Your name, number, place, words and photos go. What was found out about the machine stays, without your name.
+forget-yes = Yes, remove it
+forget-no = No, keep it
+forgotten = Done. Nothing of you is kept any more, but this chat on your own phone.
+apology = Something went wrong here. What you sent is kept, and somebody will look at it.
