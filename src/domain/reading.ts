@@ -66,7 +66,7 @@ export interface Measure {
 /** Quantities that are answers by themselves: "stood six weeks", "minus five this morning". */
 export interface BandRule {
   readonly observation: string;
-  /** `h` for lengths of time, else the unit of the quantity. */
+  /** `h` for lengths of time, `ago` for hours before now, else the unit of the quantity. */
   readonly unit: string;
   readonly near: readonly Pattern[];
   /** Words that rule it out in the same clause. */
@@ -104,12 +104,24 @@ export interface NumberWords {
   readonly units: ReadonlyMap<string, readonly string[]>;
   readonly about: readonly string[];
   readonly rangeWords: readonly string[];
-  /** Fixed lengths of time: "all winter", "since yesterday", in hours. */
-  readonly times: readonly { readonly hours: number; readonly say: readonly Pattern[] }[];
+  /** Fixed expressions of time in hours: "all winter", and, ago, "since yesterday". */
+  readonly times: readonly TimeWords[];
+  /** Words that make the length of time before them a time ago. */
+  readonly ago: readonly string[];
+  /** Words that make the month after them a time ago: "since october". */
+  readonly since: readonly string[];
   /** Words after a nominal voltage that make it the machine's: "a 6 volt system". */
   readonly nominal: readonly string[];
+  /** Words after a number of years that make it an age. */
+  readonly age: readonly string[];
   /** Names of the months, January first, each in all its spellings. */
   readonly months: readonly (readonly string[])[];
+}
+
+export interface TimeWords {
+  readonly hours: number;
+  readonly ago: boolean;
+  readonly say: readonly Pattern[];
 }
 
 export const commands = ["back", "stop", "person", "more", "dont-know", "yes", "no"] as const;

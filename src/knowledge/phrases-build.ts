@@ -238,10 +238,13 @@ function numbersOf(bench: Bench, file: PhrasesFile["numbers"]): NumberWords {
     about: split(file.about),
     rangeWords: split(file.range),
     times: file.times.map((time, index) => ({
-      hours: time.hours,
+      ...time,
       say: patterns(bench, time.say, ["numbers", "times", index, "say"]),
     })),
+    ago: split(file.ago),
+    since: split(file.since),
     nominal: split(file.nominal),
+    age: split(file.age),
     months: file.months.map(split),
   };
 }

@@ -48,8 +48,13 @@ const numbers = z.strictObject({
   units: z.record(z.string(), words),
   about: words,
   range: words,
-  times: z.array(z.strictObject({ hours: z.number().gt(0), say: phrases })),
+  times: z.array(
+    z.strictObject({ hours: z.number().gt(0), ago: z.boolean().default(false), say: phrases }),
+  ),
+  ago: words,
+  since: words,
   nominal: words,
+  age: words,
   months: z.array(words).length(12),
 });
 

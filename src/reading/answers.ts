@@ -1,20 +1,24 @@
-import {
-  type Command,
-  commands,
-  type Implausible,
-  type ReaderModel,
-  type ReadOptions,
-  type Understood,
+import type {
+  Expecting,
+  Implausible,
+  ReaderModel,
+  ReaderObservation,
+  StateReading,
+  ValueReading,
 } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
+import { plausibleRange, roundReading } from "./measures.ts";
 import type { Quantity } from "./numbers.ts";
 import type { Scopes } from "./scopes.ts";
+import { spanOf } from "./span.ts";
+import { matchTitles } from "./titles.ts";
 
+/** What a message answers to the open question; all empty when it does not. */
 export interface Answer {
-  readonly understood: readonly Understood[];
+  readonly states: readonly StateReading[];
+  readonly values: readonly ValueReading[];
   readonly implausible: readonly Implausible[];
-  readonly command: Command | null;
   readonly covered: readonly { readonly from: number; readonly to: number }[];
 }
 
@@ -22,26 +26,96 @@ export interface AnswerInput {
   readonly language: Language;
   readonly model: ReaderModel;
   readonly scopes: Scopes;
-  readonly options: ReadOptions;
+  readonly quantities: readonly Quantity[];
+  readonly volts: number;
 }
 
-/** Longer messages are stories, not commands. */
-const LONGEST_COMMAND = 6;
+const noAnswer: Answer = { states: [], values: [], implausible: [], covered: [] };
 
-/** Commands, and answers to the question that is open. */
-export function answerTo(
+/** A button chosen by its number, or by its whole title. */
+const SURE_OF_CHOICE = 0.97;
+const SURE_OF_VALUE = 0.95;
+/** Volts called amps, or the other way about. */
+const SURE_OF_OTHER_UNIT = 0.7;
+
+/** Tries a message as an answer to a question: a number, a button's number, a button's words. */
+export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput): Answer {
+  const observation = input.model.observations.get(expecting.observation);
+  if (observation === undefined || text.tokens.length === 0) return noAnswer;
+  if (observation.kind === "number") return valueAnswer(text, observation, input);
+  const offered =
+    expecting.offered ??
+    observation.states.map((state) => ({ state: state.id, title: state.title }));
+  const chosen =
+    byNumber(text, offered, input.language) ??
+    matchTitles(text, { observation, offered, language: input.language });
+  if (chosen === null) return noAnswer;
+  const { hedge, source } = input.scopes.of(0);
+  const whole = { from: 0, to: text.tokens.length };
+  const reading: StateReading = {
+    observation: observation.id,
+    state: chosen.state,
+    probability: SURE_OF_CHOICE * chosen.share,
+    hedge,
+    source,
+    span: spanOf(text, whole),
+  };
+  return { ...noAnswer, states: [reading], covered: [whole] };
+}
+
+interface Chosen {
+  readonly state: string;
+  /** How much of the title was said, in (0, 1]. */
+  readonly share: number;
+}
+
+/** "2", "2)", "the second", "last one": the place of a button. */
+function byNumber(
   text: Clauses,
-  _quantities: readonly Quantity[],
-  input: AnswerInput,
-): Answer {
-  const command = commandOf(text, input.language);
-  return { understood: [], implausible: [], command, covered: [] };
+  offered: readonly { readonly state: string }[],
+  language: Language,
+): Chosen | null {
+  const content = text.tokens.filter((token) => {
+    return token.number || ordinalOf(token.stem, language) !== undefined;
+  });
+  const others = text.tokens.filter(
+    (token) => !content.includes(token) && !language.lexicon.isOrdinary(token.stem),
+  );
+  const [only] = content;
+  if (only === undefined || content.length > 1 || others.length > 0) return null;
+  const place = only.number ? Number(only.text) : ordinalOf(only.stem, language);
+  if (place === undefined || !Number.isInteger(place)) return null;
+  const state = place === 0 ? undefined : offered.at(place < 0 ? place : place - 1)?.state;
+  return state === undefined ? null : { state, share: 1 };
 }
 
-function commandOf(text: Clauses, language: Language): Command | null {
-  if (text.tokens.length === 0 || text.tokens.length > LONGEST_COMMAND) return null;
-  const whole = language.commands
-    .longest(text)
-    .find((match) => match.from === 0 && match.to === text.tokens.length);
-  return commands.find((command) => command === whole?.owner) ?? null;
+function ordinalOf(stem: string, language: Language): number | undefined {
+  return language.words.ordinals.get(stem);
+}
+
+function valueAnswer(text: Clauses, observation: ReaderObservation, input: AnswerInput): Answer {
+  const unit = observation.unit ?? null;
+  const same = input.quantities.find((one) => one.unit === unit || one.unit === null);
+  const mistaken = input.quantities.find(
+    (one) => (unit === "V" && one.unit === "A") || (unit === "A" && one.unit === "V"),
+  );
+  const quantity = same ?? mistaken;
+  if (quantity === undefined) return noAnswer;
+  const value = roundReading(hydrometer(quantity.value, unit));
+  const span = spanOf(text, quantity);
+  const range = plausibleRange(observation, input.volts);
+  const base = { observation: observation.id, value, unit: unit ?? "", span };
+  if (range !== null && (value < range[0] || value > range[1])) {
+    return { ...noAnswer, implausible: [{ ...base, range }], covered: [quantity] };
+  }
+  const { hedge, source } = input.scopes.of(quantity.from);
+  const probability = same === undefined ? SURE_OF_OTHER_UNIT : SURE_OF_VALUE;
+  const spread = roundReading(quantity.spread);
+  const reading: ValueReading = { ...base, spread, probability, hedge, source };
+  return { ...noAnswer, values: [reading], covered: [quantity] };
+}
+
+/** A hydrometer's scale is read as 1265 or as 1.265. */
+function hydrometer(value: number, unit: string | null): number {
+  return unit === "SG" && value >= 1000 ? value / 1000 : value;
 }

@@ -11,8 +11,8 @@ export interface Clauses {
   edge(at: number): boolean;
   /** True where no punctuation stands between this token and the one before. */
   joined(at: number): boolean;
-  /** True where a phrase must not skip the token: a denial would be lost. */
-  barrier(at: number): boolean;
+  /** True where the token is a word of denial. */
+  isDenial(at: number): boolean;
 }
 
 /** Cuts a message into clauses. */
@@ -42,6 +42,6 @@ export function cutClauses(
     return clauses[at] !== clauses[at - 1] || joins.has(previous) || joins.has(here);
   };
   const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none";
-  const barrier = (at: number): boolean => not.has(tokens[at]?.stem ?? "");
-  return { tokens, clauses, sentences, edge, joined, barrier };
+  const isDenial = (at: number): boolean => not.has(tokens[at]?.stem ?? "");
+  return { tokens, clauses, sentences, edge, joined, isDenial };
 }

@@ -1,4 +1,4 @@
-import type { Phrases, Sign } from "../domain/reading.ts";
+import type { Phrases, Sign, TimeWords } from "../domain/reading.ts";
 import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
@@ -19,7 +19,7 @@ export interface Language {
   readonly signs: PatternIndex<Sign>;
   readonly markers: PatternIndex<Marker>;
   readonly asides: PatternIndex<Aside>;
-  readonly times: PatternIndex<number>;
+  readonly times: PatternIndex<TimeWords>;
   readonly commands: PatternIndex<string>;
   /** Near and unless words of each measure, and of each band, by position in the phrases. */
   readonly places: PatternIndex<Place>;
@@ -39,6 +39,10 @@ export interface GrammarWords {
   readonly perceive: ReadonlySet<string>;
   readonly joins: ReadonlySet<string>;
   readonly sequence: ReadonlySet<string>;
+  /** Place of a button by the stem of its ordinal; -1 = the last. */
+  readonly ordinals: ReadonlyMap<string, number>;
+  readonly nominal: ReadonlySet<string>;
+  readonly age: ReadonlySet<string>;
 }
 
 /** Compiles one language's phrases; the cost is paid once. */
@@ -66,7 +70,7 @@ export function compileLanguage(phrases: Phrases): Language {
     asides: createPatternIndex<Aside>(lexicon, asidesOf(phrases)),
     times: createPatternIndex(
       lexicon,
-      phrases.numbers.times.map((time) => [time.hours, time.say] as const),
+      phrases.numbers.times.map((time) => [time, time.say] as const),
     ),
     commands: createPatternIndex(lexicon, [...phrases.commands]),
     places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
@@ -77,6 +81,11 @@ export function compileLanguage(phrases: Phrases): Language {
       perceive: stemsOf(grammar.perceive),
       joins: stemsOf(grammar.joins),
       sequence: stemsOf(grammar.sequence),
+      ordinals: new Map(
+        [...phrases.numbers.ordinals].map(([word, place]) => [lexicon.stems(word).join(" "), place]),
+      ),
+      nominal: stemsOf(phrases.numbers.nominal),
+      age: stemsOf(phrases.numbers.age),
     },
   };
 }

@@ -126,6 +126,9 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...numbers.about,
     ...numbers.rangeWords,
     ...numbers.nominal,
+    ...numbers.age,
+    ...numbers.ago,
+    ...numbers.since,
     ...numbers.months.flat(),
   ];
 }

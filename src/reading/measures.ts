@@ -14,6 +14,7 @@ import type { Language, Place } from "./grammar.ts";
 import type { Quantity } from "./numbers.ts";
 import type { Match } from "./patterns.ts";
 import type { Scopes } from "./scopes.ts";
+import { spanOf } from "./span.ts";
 
 export interface Measured {
   readonly values: readonly ValueReading[];
@@ -36,7 +37,6 @@ const SURE_IF_PLACED = 0.95;
 /** The place was named, the unit was not. */
 const SURE_WITHOUT_UNIT = 0.8;
 
-/** Smallest reading that can be told from nothing; guards a range that starts at zero. */
 interface Candidate {
   readonly measure: Measure;
   readonly score: number;
@@ -88,7 +88,7 @@ function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly 
   const total = fitting.reduce((sum, one) => sum + one.score, 0);
   return fitting.map(({ measure, score }) => ({
     observation: measure.observation,
-    value: round(quantity.value),
+    value: roundReading(quantity.value),
     unit: measure.unit,
     probability: score / total,
   }));
@@ -135,9 +135,13 @@ function bandOf(
   const clause = text.clauses[quantity.from];
   for (const [index, band] of phrases.bands.entries()) {
     if (quantity.unit !== band.unit) continue;
+    // A time ago ("used it all week, even an hour ago") belongs to its whole sentence.
+    const within = (from: number): boolean =>
+      band.unit === "ago"
+        ? text.sentences[from] === text.sentences[quantity.from]
+        : text.clauses[from] === clause;
     const about = near.filter(
-      ({ owner, from }) =>
-        owner.list === "band" && owner.index === index && text.clauses[from] === clause,
+      ({ owner, from }) => owner.list === "band" && owner.index === index && within(from),
     );
     if (about.length === 0 || about.some(({ owner }) => owner.rulesOut)) continue;
     const state = band.states.find((one) => quantity.value < one.upTo);
@@ -146,7 +150,8 @@ function bandOf(
   return null;
 }
 
-function rangeOf(observation: ReaderObservation, volts: number): readonly [number, number] | null {
+/** Bounds of a reading on a machine of these volts; null where there are none. */
+export function plausibleRange(observation: ReaderObservation, volts: number): readonly [number, number] | null {
   if (observation.plausible === undefined) return null;
   const [low, high] = observation.plausible;
   const scale = observation.scalesWithVolts ? volts / 12 : 1;
@@ -156,7 +161,7 @@ function rangeOf(observation: ReaderObservation, volts: number): readonly [numbe
 function fits(quantity: Quantity, id: string, input: MeasureInput): boolean {
   const observation = input.model.observations.get(id);
   if (observation === undefined) return false;
-  const range = rangeOf(observation, input.volts);
+  const range = plausibleRange(observation, input.volts);
   return range === null || (quantity.value >= range[0] && quantity.value <= range[1]);
 }
 
@@ -167,11 +172,11 @@ function implausibleReading(
 ): Implausible | null {
   const best = candidates.find((one) => one.score >= 1 && one.measure.unit === quantity.unit);
   const observation = best && input.model.observations.get(best.measure.observation);
-  const range = observation === undefined ? null : rangeOf(observation, input.volts);
+  const range = observation === undefined ? null : plausibleRange(observation, input.volts);
   if (best === undefined || observation === undefined || range === null) return null;
   return {
     observation: observation.id,
-    value: round(quantity.value),
+    value: roundReading(quantity.value),
     unit: best.measure.unit,
     range,
     span: spanOf(text, quantity),
@@ -184,11 +189,11 @@ function valueOf(
   input: MeasureInput,
 ): Pick<ValueReading, "observation" | "value" | "unit" | "spread"> {
   const unit = input.model.observations.get(observation)?.unit ?? quantity.unit ?? "";
-  return { observation, value: round(quantity.value), unit, spread: round(quantity.spread) };
+  return { observation, value: roundReading(quantity.value), unit, spread: roundReading(quantity.spread) };
 }
 
 /** Conversions leave digits nobody measured. */
-function round(value: number): number {
+export function roundReading(value: number): number {
   return Number(value.toPrecision(6));
 }
 
@@ -199,11 +204,4 @@ function told(
 ): Pick<ValueReading, "hedge" | "source" | "span"> {
   const { hedge, source } = scopes.of(quantity.from);
   return { hedge, source, span: spanOf(text, quantity) };
-}
-
-export function spanOf(
-  text: Clauses,
-  { from, to }: { readonly from: number; readonly to: number },
-): readonly [number, number] {
-  return [text.tokens[from]?.from ?? 0, text.tokens[to - 1]?.to ?? 0];
 }

@@ -20,13 +20,16 @@ export interface Mention {
 /** A misspelt word is a little less sure than one that is spelt as expected. */
 const SURE_IF_MISSPELT = 0.9;
 
-/** The signs in a text, in its order, none overlapping. */
+/**
+ * The signs in a text, in its order, none overlapping.
+ *
+ * @param matches the longest matches of the language's signs
+ */
 export function findMentions(
   text: Clauses,
-  language: Language,
-  scopes: Scopes,
+  matches: readonly Match<Sign>[],
+  { language, scopes }: { readonly language: Language; readonly scopes: Scopes },
 ): readonly Mention[] {
-  const matches = language.signs.longest(text);
   const denied = denials(text, matches, language.words);
   return matches.map((match, index) => ({
     sign: match.owner,
@@ -46,7 +49,10 @@ export function meaningOf(mention: Mention): Meaning {
 
 /** The states that a mention says do not hold. */
 export function deniedStates(mention: Mention): readonly StateClaim[] {
-  return mention.denied ? mention.sign.means : [];
+  if (!mention.denied) return [];
+  const { means, maybe, denied } = mention.sign;
+  // A denied word of several meanings denies all of them, unless its denial is ambiguous too.
+  return denied === undefined ? [...means, ...maybe] : means;
 }
 
 function spellingOf(text: Clauses, match: Match<Sign>): number {

@@ -6,7 +6,7 @@ import type { Match } from "./patterns.ts";
 const REACH = 6;
 
 /**
- * For each match, whether the words before it in its clause deny it. A denial does not reach over
+ * For each match, whether words inside it or before it in its clause deny it. A denial does not reach over
  * "just", over a new subject ("it won't start, it clicks") or over another match, unless the two
  * are joined by "or"; it does reach through verbs of hearing and seeing ("I don't hear it click").
  */
@@ -19,7 +19,7 @@ export function denials<Owner>(
   matches.forEach((match, index) => {
     const before = matches[index - 1];
     const deniedBefore = denied[index - 1] ?? false;
-    denied.push(isDenied(text, { match, before, deniedBefore }, words));
+    denied.push(match.denied !== isDenied(text, { match, before, deniedBefore }, words));
   });
   return denied;
 }

@@ -9,6 +9,8 @@ export interface Match<Owner> {
   readonly to: number;
   /** Words of the pattern that were found; breaks ties between matches of one length. */
   readonly words: number;
+  /** True where a gap of the pattern passed over a denial: "the petrol is not that old". */
+  readonly denied: boolean;
 }
 
 /** Many patterns, found all at once. */
@@ -53,9 +55,10 @@ export function createPatternIndex<Owner>(
     const found: Match<Owner>[] = [];
     for (let at = 0; at < text.tokens.length; at += 1) {
       for (const entry of byFirst.get(text.tokens[at]?.stem ?? "") ?? []) {
-        const end = match(text, entry.pieces, { piece: 0, at, words: 0 });
+        const end = match(text, entry.pieces, { piece: 0, at, words: 0, denied: false });
         if (end !== null && end.at > at) {
-          found.push({ owner: entry.owner, from: at, to: end.at, words: end.words });
+          const { words, denied } = end;
+          found.push({ owner: entry.owner, from: at, to: end.at, words, denied });
         }
       }
     }
@@ -101,6 +104,7 @@ interface Place {
   readonly piece: number;
   readonly at: number;
   readonly words: number;
+  readonly denied: boolean;
 }
 
 /** The furthest end of the pattern from here, or null. Depth and width are bounded by the pattern. */
@@ -113,7 +117,7 @@ function match(text: Clauses, pieces: readonly Piece[], place: Place): Place | n
   let best: Place | null = piece.optional ? match(text, pieces, next) : null;
   for (const stems of piece.any) {
     if (!wordsAt(text, place, stems)) continue;
-    const after = { piece: next.piece, at: place.at + stems.length, words: place.words + 1 };
+    const after = { ...next, at: place.at + stems.length, words: place.words + 1 };
     const end = match(text, pieces, after);
     if (end !== null && (best === null || end.at > best.at)) best = end;
   }
@@ -135,12 +139,14 @@ function matchGap(
   gap: { readonly place: Place; readonly upTo: number },
 ): Place | null {
   const { place, upTo } = gap;
+  let denied = place.denied;
   for (let skipped = 0; skipped <= upTo; skipped += 1) {
     const at = place.at + skipped;
-    const passed = at - 1;
-    if (skipped > 0 && (!text.joined(passed) || text.barrier(passed))) return null;
-    if (at > text.tokens.length) return null;
-    const end = match(text, pieces, { piece: place.piece + 1, at, words: place.words });
+    if (skipped > 0) {
+      if (at > text.tokens.length || !text.joined(at - 1)) return null;
+      denied = denied !== text.isDenial(at - 1);
+    }
+    const end = match(text, pieces, { ...place, piece: place.piece + 1, at, denied });
     if (end !== null) return end;
   }
   return null;

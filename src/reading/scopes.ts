@@ -1,5 +1,7 @@
+import type { Sign } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
-import type { Language } from "./grammar.ts";
+import type { Language, Marker } from "./grammar.ts";
+import type { Match } from "./patterns.ts";
 
 /** When a clause's facts held: now, before now, or not said. */
 export type When = "now" | "before" | "unsaid";
@@ -23,8 +25,14 @@ export interface Scopes {
  * Time words hold from their clause to the end of the sentence or to the next time word; hedges
  * hold in their clause; "my son says" holds in its sentence, "I'm asking for …" everywhere.
  */
-export function findScopes(text: Clauses, language: Language): Scopes {
-  const found = language.markers.all(text);
+export function findScopes(
+  text: Clauses,
+  language: Language,
+  signs: readonly Match<Sign>[],
+): Scopes {
+  const found = language.markers
+    .longest(text)
+    .filter((marker) => !signs.some((sign) => isInside(marker, sign)));
   const when = new Map<number, When>();
   const hedge = new Map<number, number>();
   const others = new Set<number>();
@@ -51,6 +59,12 @@ export function findScopes(text: Clauses, language: Language): Scopes {
     };
   };
   return { of, marked };
+}
+
+/** "now" is no time word within "now and then". */
+function isInside(marker: Match<Marker>, sign: Match<Sign>): boolean {
+  const within = marker.from >= sign.from && marker.to <= sign.to;
+  return within && sign.to - sign.from > marker.to - marker.from;
 }
 
 function spreadTimes(text: Clauses, stated: ReadonlyMap<number, When>): ReadonlyMap<number, When> {

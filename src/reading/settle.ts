@@ -1,6 +1,5 @@
 import type { Ambiguous, ReaderModel, StateReading } from "../domain/reading.ts";
-import { ambiguous, type Claim, type Claims, type Open } from "./claims.ts";
-import type { Clauses } from "./clauses.ts";
+import { ambiguous, type Claim, type Claims } from "./claims.ts";
 
 export interface Settled {
   readonly understood: readonly StateReading[];
@@ -9,57 +8,56 @@ export interface Settled {
   readonly earlier: readonly StateReading[];
 }
 
-/** An ambiguous word whose other meanings are excluded by something said plainly. */
-const SURE_BY_EXCLUSION = 0.85;
-
 const rank = { now: 2, unsaid: 1, before: 0 } as const;
+
+export interface SettleRules {
+  readonly model: ReaderModel;
+  /** Tokens after which comes what happens now: "then", "now". */
+  readonly sequence: ReadonlySet<number>;
+}
 
 /**
  * Weighs claims on one observation against one another: what is now stands over what was, the
- * last of a sequence over the first; what stays in conflict is ambiguous. Then narrows ambiguous
- * words by what was said plainly.
+ * last of a sequence over the first; what stays in conflict is ambiguous. A word of several
+ * meanings is not worth asking about where one of the things it may tell was said plainly.
  *
- * @param sequence stems after which comes what happens now
  */
 export function settle(
-  text: Clauses,
   claims: Claims,
-  rules: { readonly model: ReaderModel; readonly sequence: ReadonlySet<string> },
+  rules: SettleRules,
 ): Settled {
   const byObservation = new Map<string, Claim[]>();
   for (const claim of claims.stated) {
     const id = claim.reading.observation;
     if (!rules.model.observations.has(id)) continue;
-    byObservation.set(id, [...(byObservation.get(id) ?? []), claim]);
+    const there = byObservation.get(id);
+    if (there === undefined) byObservation.set(id, [claim]);
+    else there.push(claim);
   }
   const understood: StateReading[] = [];
   const earlier: StateReading[] = [];
   const open: Ambiguous[] = [];
   for (const [id, group] of byObservation) {
     const isList = rules.model.observations.get(id)?.kind === "list";
-    const weighed = isList ? { now: group, before: [] } : weigh(text, group, rules.sequence);
+    const weighed = isList ? { now: group, before: [] } : weigh(group, rules.sequence);
     earlier.push(...weighed.before.map((claim) => claim.reading));
     const merged = mergeSame(weighed.now);
     if (isList || merged.length === 1) understood.push(...merged);
     else if (merged.length > 1) open.push(conflict(merged));
   }
-  const known = claims.open.filter((one) =>
-    one.options.every((option) => rules.model.observations.has(option.observation)),
+  const worthAsking = claims.open.filter((one) =>
+    one.options.every(
+      ({ observation }) =>
+        rules.model.observations.has(observation) &&
+        !understood.some((reading) => reading.observation === observation),
+    ),
   );
-  const narrowed = known.map((one) => narrow(one, understood, claims.denied));
   return {
-    understood: mergeSame([
-      ...understood.map(bare),
-      ...narrowed.flatMap((one) => (one.kind === "plain" ? [bare(one.reading)] : [])),
-    ]),
-    ambiguous: [...open, ...narrowed.flatMap((one) => (one.kind === "open" ? [one.open] : []))],
+    understood,
+    ambiguous: [...open, ...worthAsking.map((one) => ambiguous(one, one.options))],
     denied: claims.denied.filter((one) => rules.model.observations.has(one.observation)),
     earlier,
   };
-}
-
-function bare(reading: StateReading): Claim {
-  return { reading, when: "unsaid", at: 0, past: false, givesWay: false };
 }
 
 interface Weighed {
@@ -67,7 +65,7 @@ interface Weighed {
   readonly before: readonly Claim[];
 }
 
-function weigh(text: Clauses, group: readonly Claim[], sequence: ReadonlySet<string>): Weighed {
+function weigh(group: readonly Claim[], sequence: ReadonlySet<number>): Weighed {
   const strong = group.some((claim) => !claim.givesWay && claim.when !== "before")
     ? group.filter((claim) => !claim.givesWay)
     : group;
@@ -79,7 +77,7 @@ function weigh(text: Clauses, group: readonly Claim[], sequence: ReadonlySet<str
   const last = order.at(-1);
   const first = order[0];
   const follows =
-    first !== undefined && last !== undefined && sequenceBetween(text, first, last, sequence);
+    first !== undefined && last !== undefined && sequenceBetween(first, last, sequence);
   const now = follows ? standing.filter((claim) => sameState(claim, last)) : standing;
   return { now, before: group.filter((claim) => !now.some((one) => sameState(one, claim))) };
 }
@@ -88,15 +86,8 @@ function sameState(one: Claim, other: Claim): boolean {
   return one.reading.state === other.reading.state;
 }
 
-function sequenceBetween(
-  text: Clauses,
-  first: Claim,
-  last: Claim,
-  sequence: ReadonlySet<string>,
-): boolean {
-  for (let at = first.at; at <= last.at; at += 1) {
-    if (sequence.has(text.tokens[at]?.stem ?? "")) return true;
-  }
+function sequenceBetween(first: Claim, last: Claim, sequence: ReadonlySet<number>): boolean {
+  for (let at = first.at; at <= last.at; at += 1) if (sequence.has(at)) return true;
   return false;
 }
 
@@ -128,30 +119,3 @@ function conflict(readings: readonly StateReading[]): Ambiguous {
   };
 }
 
-type Narrowed =
-  | { readonly kind: "open"; readonly open: Ambiguous }
-  | { readonly kind: "plain"; readonly reading: StateReading }
-  | { readonly kind: "gone" };
-
-function narrow(
-  one: Open,
-  understood: readonly StateReading[],
-  denied: readonly StateReading[],
-): Narrowed {
-  const said = (option: { observation: string; state: string }): boolean =>
-    understood.some((r) => r.observation === option.observation && r.state === option.state);
-  if (one.options.some(said)) return { kind: "gone" };
-  const left = one.options.filter(
-    (option) =>
-      !understood.some((reading) => reading.observation === option.observation) &&
-      !denied.some((r) => r.observation === option.observation && r.state === option.state),
-  );
-  const [only] = left;
-  if (only === undefined) return { kind: "gone" };
-  if (left.length > 1 || one.options.length === 1) {
-    return { kind: "open", open: ambiguous(one, left) };
-  }
-  const { observation, state } = only;
-  const probability = Math.min(one.from.probability, SURE_BY_EXCLUSION);
-  return { kind: "plain", reading: { ...one.from, observation, state, probability } };
-}

@@ -1,6 +1,6 @@
 import type { Span } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
-import type { Lexicon } from "./language.ts";
+import type { Language } from "./grammar.ts";
 
 /**
  * Clauses in which nothing was understood and at least one word says something: one span each.
@@ -8,7 +8,7 @@ import type { Lexicon } from "./language.ts";
 export function uncovered(
   text: Clauses,
   covered: ReadonlySet<number>,
-  words: { readonly lexicon: Lexicon; readonly marked: ReadonlySet<number> },
+  words: { readonly language: Language; readonly marked: ReadonlySet<number> },
 ): readonly Span[] {
   const spans: Span[] = [];
   let from = 0;
@@ -19,7 +19,7 @@ export function uncovered(
     const says = range.some((index) => {
       const token = text.tokens[index];
       return (
-        token !== undefined && !words.marked.has(index) && !words.lexicon.isOrdinary(token.stem)
+        token !== undefined && !words.marked.has(index) && !words.language.lexicon.isOrdinary(token.stem)
       );
     });
     const [first, last] = [text.tokens[from], text.tokens[at - 1]];

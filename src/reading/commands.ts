@@ -1,0 +1,21 @@
+import { type Command, commands } from "../domain/reading.ts";
+import type { Clauses } from "./clauses.ts";
+import type { Language } from "./grammar.ts";
+
+/** Longer messages are stories, not commands. */
+const LONGEST_COMMAND = 6;
+
+/** The command a message consists of: "back", "I don't know", "can I talk to a person". */
+export function commandOf(text: Clauses, language: Language): Command | null {
+  if (text.tokens.length === 0 || text.tokens.length > LONGEST_COMMAND) return null;
+  const telling = (at: number): boolean => {
+    const token = text.tokens[at];
+    return token !== undefined && !language.lexicon.isOrdinary(token.stem);
+  };
+  const [first, ...others] = language.commands.longest(text);
+  if (first === undefined || others.length > 0) return null;
+  for (let at = 0; at < text.tokens.length; at += 1) {
+    if ((at < first.from || at >= first.to) && telling(at)) return null;
+  }
+  return commands.find((command) => command === first.owner) ?? null;
+}

@@ -1,0 +1,60 @@
+import type { MachineHints, MachineSynonyms } from "../domain/reading.ts";
+import { type Fuel, fuels } from "../domain/vocabulary.ts";
+import type { Clauses } from "./clauses.ts";
+import { matchMachineKind } from "./machine-kind.ts";
+import type { Quantity } from "./numbers.ts";
+
+/** System voltages that exist on these machines. */
+const systemVolts: readonly number[] = [6, 12, 24];
+/** Fewer hours than this are a length of time, not a reading of the hour meter. */
+const LEAST_METER_HOURS = 50;
+const HOURS_IN_YEAR = 8766;
+
+export interface HintInput {
+  readonly quantities: readonly Quantity[];
+  readonly machines: readonly MachineSynonyms[];
+  readonly fuel: string | null;
+  /** Stems after a nominal voltage that make it the machine's. */
+  readonly nominal: ReadonlySet<string>;
+  /** Stems after a number of years that make it an age. */
+  readonly age: ReadonlySet<string>;
+}
+
+/** What a message says of the machine itself. */
+export function machineHints(text: string, clauses: Clauses, input: HintInput): MachineHints {
+  const kind = matchMachineKind(text, input.machines);
+  const fuel = fuels.find((one): one is Fuel => one === input.fuel) ?? kind.fuel;
+  const found = (unit: string): number | undefined =>
+    input.quantities.find((one) => one.unit === unit)?.value;
+  const years = input.quantities.find((one) => isAge(clauses, one, input.age));
+  const hours = input.quantities.find(
+    (one) => one.saidUnit === "h" && one.value >= LEAST_METER_HOURS,
+  );
+  const volts = input.quantities.find((one) => isNominal(clauses, one, input.nominal));
+  const [cylinders, horsepower] = [found("cyl"), found("hp")];
+  return {
+    ...kind,
+    ...(fuel === undefined ? {} : { fuel }),
+    ...(volts === undefined ? {} : { volts: volts.value }),
+    ...(hours === undefined ? {} : { hours: hours.value }),
+    ...(years === undefined ? {} : { ageYears: Math.round(years.value / HOURS_IN_YEAR) }),
+    ...(cylinders === undefined ? {} : { cylinders }),
+    ...(horsepower === undefined ? {} : { horsepower }),
+  };
+}
+
+/** "a 12 volt battery", "6V system": a whole nominal voltage in front of what it belongs to. */
+export function isNominal(
+  clauses: Clauses,
+  quantity: Quantity,
+  nominal: ReadonlySet<string>,
+): boolean {
+  const next = clauses.tokens[quantity.to];
+  const whole = quantity.unit === "V" && !quantity.decimal && systemVolts.includes(quantity.value);
+  return whole && next !== undefined && next.gap === "none" && nominal.has(next.stem);
+}
+
+/** "40 years old". */
+function isAge(clauses: Clauses, quantity: Quantity, age: ReadonlySet<string>): boolean {
+  return quantity.saidUnit === "year" && age.has(clauses.tokens[quantity.to]?.stem ?? "");
+}

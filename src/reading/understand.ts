@@ -1,0 +1,165 @@
+import type {
+  Ambiguous,
+  Found,
+  ReaderModel,
+  ReadingResult,
+  ReadOptions,
+  Understood,
+} from "../domain/reading.ts";
+import { type Answer, answerTo } from "./answers.ts";
+import { type Asides, findAsides } from "./asides.ts";
+import { claimsOf } from "./claims.ts";
+import { type Clauses, cutClauses } from "./clauses.ts";
+import { commandOf } from "./commands.ts";
+import type { Aside, Language } from "./grammar.ts";
+import { machineHints } from "./machine-hints.ts";
+import { type Measured, placeQuantities } from "./measures.ts";
+import { findMentions, type Mention } from "./mentions.ts";
+import type { NumberReader, Quantity } from "./numbers.ts";
+import type { Match } from "./patterns.ts";
+import { replacedReadings } from "./replaced.ts";
+import { findScopes, type Scopes } from "./scopes.ts";
+import { type Settled, settle } from "./settle.ts";
+import { coverage, spanOf } from "./span.ts";
+import { joinMentions } from "./together.ts";
+import { tokenise } from "./tokens.ts";
+import { uncovered } from "./uncovered.ts";
+
+export interface Compiled {
+  readonly language: Language;
+  readonly numbers: NumberReader;
+}
+
+export interface UnderstandInput {
+  readonly model: ReaderModel;
+  readonly options: ReadOptions;
+}
+
+/** 12 V where the machine's voltage is not known. */
+const USUAL_VOLTS = 12;
+
+interface Signs {
+  readonly mentions: readonly Mention[];
+  readonly scopes: Scopes;
+  readonly settled: Settled;
+}
+
+/** Reads a message in one language. */
+export function understand(
+  text: string,
+  { language, numbers }: Compiled,
+  { model, options }: UnderstandInput,
+): ReadingResult {
+  const tokens = language.lexicon.tokens(tokenise(text));
+  const clauses = cutClauses(tokens, language.words);
+  const { mentions, scopes, settled } = readSigns(clauses, language, model);
+  const quantities = numbers.quantities(clauses, options.now ?? null);
+  const volts = options.volts ?? USUAL_VOLTS;
+  const measured = placeQuantities(clauses, quantities, { language, model, scopes, volts });
+  const asides = findAsides(clauses, language);
+  const input = { language, model, scopes, quantities, volts };
+  const answer =
+    options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
+  const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes });
+  const covered = coverage(clauses, [
+    ...mentions,
+    ...measured.placed,
+    ...asides.covered,
+    ...(answer?.covered ?? []),
+  ]);
+  return {
+    language: language.phrases.language,
+    ...merge({ settled, measured, replaced, answer, expected: options.expecting?.observation }),
+    notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
+    denied: settled.denied,
+    earlier: settled.earlier,
+    implausible: [...(answer?.implausible ?? []), ...measured.implausible],
+    ...named(clauses, asides),
+    machine: hintsOf(text, clauses, { quantities, asides, language, model }),
+    command: commandOf(clauses, language),
+  };
+}
+
+function readSigns(clauses: Clauses, language: Language, model: ReaderModel): Signs {
+  const matches = language.signs.longest(clauses);
+  const scopes = findScopes(clauses, language, matches);
+  const mentions = findMentions(clauses, matches, { language, scopes });
+  const joints = joinMentions(clauses, mentions, language.phrases.together);
+  const taken = coverage(clauses, mentions);
+  const sequence = new Set<number>();
+  clauses.tokens.forEach((token, at) => {
+    if (language.words.sequence.has(token.stem) && !taken.has(at)) sequence.add(at);
+  });
+  const settled = settle(claimsOf(clauses, mentions, joints), { model, sequence });
+  return { mentions, scopes, settled };
+}
+
+interface Parts {
+  readonly settled: Settled;
+  readonly measured: Measured;
+  readonly replaced: readonly Understood[];
+  readonly answer: Answer | null;
+  readonly expected: string | undefined;
+}
+
+/** An answer to the open question stands before what the phrases make of the same words. */
+function merge({
+  settled,
+  measured,
+  replaced,
+  answer,
+  expected,
+}: Parts): Pick<ReadingResult, "understood" | "ambiguous"> {
+  const answered = [...(answer?.states ?? []), ...(answer?.values ?? [])];
+  const read = [...settled.understood, ...measured.states, ...replaced, ...measured.values];
+  const open = [...settled.ambiguous, ...measured.ambiguous];
+  if (answered.length > 0 || expected === undefined) {
+    const others = read.filter((one) => one.observation !== answered[0]?.observation);
+    return { understood: [...answered, ...others], ambiguous: answered.length > 0 ? [] : open };
+  }
+  const meant = open.flatMap((one) => meantBy(one, expected));
+  const narrowed = open.filter((one) => meantBy(one, expected).length === 0);
+  return { understood: [...read, ...meant], ambiguous: narrowed };
+}
+
+/** The question decides what a word of several meanings means, where one of them answers it. */
+const SURE_BY_QUESTION = 0.85;
+
+function meantBy(ambiguous: Ambiguous, expected: string): readonly Understood[] {
+  const fitting = ambiguous.options.filter((option) => option.observation === expected);
+  const [only] = fitting;
+  if (only?.state === undefined || fitting.length > 1) return [];
+  const { observation, state } = only;
+  const base = { probability: SURE_BY_QUESTION, hedge: 0, source: "self" as const };
+  return [{ observation, state, ...base, span: ambiguous.span }];
+}
+
+function named(
+  clauses: Clauses,
+  asides: Asides,
+): Pick<ReadingResult, "replaced" | "components" | "redFlags" | "urgency"> {
+  const found = (match: Match<Aside>): Found => ({
+    id: match.owner.id,
+    span: spanOf(clauses, match),
+  });
+  return {
+    replaced: asides.replaced.map(found),
+    components: asides.components.map(found),
+    redFlags: asides.redFlags.map(found),
+    urgency: asides.urgency,
+  };
+}
+
+interface HintParts {
+  readonly quantities: readonly Quantity[];
+  readonly asides: Asides;
+  readonly language: Language;
+  readonly model: ReaderModel;
+}
+
+function hintsOf(text: string, clauses: Clauses, parts: HintParts): ReadingResult["machine"] {
+  const { quantities, asides, language, model } = parts;
+  const { nominal, age } = language.words;
+  const hints = { quantities, machines: model.machines, fuel: asides.fuel, nominal, age };
+  return machineHints(text, clauses, hints);
+}
