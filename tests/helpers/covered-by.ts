@@ -12,6 +12,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/knowledge/locale-limits.ts": "tests/knowledge/locale-check.test.ts",
   "src/paper/bundled-fonts.ts": "tests/paper/font.test.ts",
   "src/paper/png.ts": "tests/paper/causes-picture.test.ts",
+  "src/paper/sharpness.ts": "tests/paper/photo.test.ts",
   "src/wording/language-pack.ts": "tests/wording/wording.test.ts",
   "src/wording/moments.ts": "tests/wording/wording.test.ts",
   "src/wording/speaker.ts": "tests/wording/wording.test.ts",
