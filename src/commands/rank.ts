@@ -1,0 +1,185 @@
+import { evidenceFrom, type ReadCase, readCase } from "../cases/case-file.ts";
+import { compileModel } from "../diagnosis/compile.ts";
+import { triage } from "../diagnosis/triage.ts";
+import type { Situation } from "../domain/evidence.ts";
+import { type Knowledge, wordKey } from "../domain/knowledge.ts";
+import type { Next, PlanStep, Triage } from "../domain/triage.ts";
+import { parseCases, problemLines, readInput } from "./case-files.ts";
+import type { CommandIo } from "./io.ts";
+import { commandLine, valueOf } from "./options.ts";
+import { rankedText } from "./rank-text.ts";
+import { openSpeech } from "./speech.ts";
+import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
+
+/** The same file always gives the same plan. */
+const SEED = 1;
+
+export type Word = (key: string) => string;
+
+/** What `rank` prints of one case, ids with the words beside them. */
+export interface Ranked {
+  readonly id: string;
+  readonly machineKind: string;
+  readonly causes: readonly {
+    readonly id: string;
+    readonly group: string;
+    readonly name: string;
+    readonly probability: number;
+    readonly reasons: readonly {
+      readonly observation: string;
+      readonly state: string;
+      readonly decibans: number;
+    }[];
+  }[];
+  readonly somethingElse: number;
+  readonly nothingWrong: number;
+  readonly next: { readonly check: string; readonly text: string; readonly decides: string } | null;
+  readonly plan: {
+    readonly steps: readonly {
+      readonly id: string;
+      readonly kind: string;
+      readonly text: string;
+      readonly who: string;
+      readonly minutes: number;
+      readonly tools: readonly string[];
+      readonly cautions: readonly string[];
+      readonly then: readonly { readonly result: string; readonly next: string | null }[];
+    }[];
+    readonly minutes: { readonly median: number; readonly p90: number };
+    readonly expectedCost: number;
+  };
+  readonly kit: readonly {
+    readonly part: string;
+    readonly name: string;
+    readonly chance: number;
+    readonly carry: boolean;
+  }[];
+  readonly kitCovers: number;
+  readonly cautions: readonly string[];
+  readonly redFlags: readonly { readonly id: string; readonly text: string }[];
+  readonly notUnderstood: readonly string[];
+}
+
+/** Whose turn it is: the technician's once there are technician facts. */
+function situationOf(read: ReadCase): Situation {
+  const technician = read.technician.length > 0;
+  return {
+    performer: technician ? "technician" : "operator",
+    place: "at-machine",
+    has: technician ? ["meter", "charger", "leads", "second-person"] : [],
+    asked: [],
+    refused: [],
+    urgency: "normal",
+  };
+}
+
+/** Ranks one case as read. */
+export function rankCase(read: ReadCase, workshop: Workshop, word: Word): Ranked {
+  const { knowledge } = workshop;
+  const model = compileModel(knowledge, read.machine);
+  const reports = [...read.opening, ...read.operator, ...read.technician];
+  const found = triage(model, evidenceFrom(reports, read.acts), situationOf(read), { seed: SEED });
+  const cautionsOf = (hazards: readonly string[]) =>
+    [...new Set(hazards)].map((id) => word(wordKey("hazard", id, "caution")));
+  const steps = found.plan.steps.map((step) => stepOut(step, cautionsOf(step.hazards), word));
+  return {
+    id: read.file.id,
+    machineKind: read.machine.kind,
+    causes: found.ranking.causes.map((cause) => ({
+      id: cause.fault,
+      group: cause.group,
+      name: word(wordKey("fault", cause.fault)),
+      probability: cause.probability,
+      reasons: cause.reasons.map(({ observation, state, decibans }) => ({
+        observation,
+        state,
+        decibans,
+      })),
+    })),
+    somethingElse: found.ranking.somethingElse,
+    nothingWrong: found.ranking.nothingWrong,
+    next: nextOut(found.next, word),
+    plan: {
+      steps,
+      minutes: found.plan.minutes,
+      expectedCost: found.plan.expectedCost,
+    },
+    kit: kitOut(found, word),
+    kitCovers: found.kit.covers,
+    cautions: [...new Set(steps.flatMap((step) => step.cautions))],
+    redFlags: flagsOf(read, knowledge, word),
+    notUnderstood: read.notUnderstood,
+  };
+}
+
+function stepOut(step: PlanStep, cautions: readonly string[], word: Word) {
+  const kinds = { "open-up": "access", check: "check", act: "act", remedy: "remedy" } as const;
+  const text =
+    step.kind === "call-for-help" ? "call for help" : word(wordKey(kinds[step.kind], step.id));
+  return {
+    id: step.id,
+    kind: step.kind,
+    text,
+    who: step.who,
+    minutes: step.minutes,
+    tools: step.tools.map((tool) => word(wordKey("tool", tool))),
+    cautions,
+    then: step.then.map(({ result, next }) => ({ result, next })),
+  };
+}
+
+function nextOut(next: Next, word: Word): Ranked["next"] {
+  if (next.kind === "stop") return null;
+  const text = word(wordKey(next.isAct ? "act" : "check", next.check, "ask"));
+  return { check: next.check, text, decides: next.decides };
+}
+
+function kitOut(found: Triage, word: Word): Ranked["kit"] {
+  return found.kit.items.map(({ part, chance, carry }) => ({
+    part,
+    name: word(wordKey("part", part)),
+    chance,
+    carry,
+  }));
+}
+
+function flagsOf(read: ReadCase, knowledge: Knowledge, word: Word): Ranked["redFlags"] {
+  return read.redFlags
+    .filter((id) => knowledge.redFlags.has(id))
+    .map((id) => ({ id, text: word(wordKey("flag", id, "say")) }));
+}
+
+/** `rank FILE [--json] [--lang L]`: causes, reasons, plan and kit of each case in a file. */
+export async function rankCommand(args: readonly string[], io: CommandIo): Promise<number> {
+  const line = commandLine(args, { flags: ["json"], valued: ["lang"] });
+  const [name] = line.words;
+  if (name === undefined || line.words.length > 1 || line.unknown.length > 0) {
+    io.stderr("Use: npm run -s rank -- FILE [--json] [--lang en]   (FILE may be - for stdin)\n");
+    return 2;
+  }
+  const text = await readInput(name, io).catch(() => null);
+  if (text === null) {
+    io.stderr(`${name}: there is no such file\n`);
+    return 2;
+  }
+  const parsed = parseCases(text, name);
+  if (!parsed.ok) {
+    io.stderr(problemLines(parsed.problems));
+    return 2;
+  }
+  const workshop = await openWorkshop(io.root);
+  if (!workshop.ok) {
+    io.stderr(brokenFlows(workshop.problems));
+    return 1;
+  }
+  const speech = openSpeech(io.root, workshop.value.knowledge, { timeZone: "UTC" });
+  const language = valueOf(line, "lang", "en");
+  const word: Word = (key) => speech.word(key, language);
+  const ranked = parsed.value.cases.map((file) =>
+    rankCase(readCase(file, workshop.value), workshop.value, word),
+  );
+  if (line.options["json"] === true) {
+    io.stdout(`${JSON.stringify(parsed.value.isList ? ranked : ranked[0], null, 2)}\n`);
+  } else io.stdout(ranked.map((one) => rankedText(one)).join("\n"));
+  return 0;
+}

@@ -1,0 +1,50 @@
+import { join } from "node:path";
+import type { Knowledge } from "../domain/knowledge.ts";
+import type { Reader, ReaderModel } from "../domain/reading.ts";
+import type { Problem, Result } from "../domain/result.ts";
+import { loadKnowledge } from "../knowledge/load.ts";
+import { loadPhrases } from "../knowledge/phrases.ts";
+import { createReader } from "../reading/reader.ts";
+import { readerModel } from "../reading/reader-model.ts";
+
+/** What every command that thinks about cases needs. */
+export interface Workshop {
+  readonly knowledge: Knowledge;
+  readonly reader: Reader;
+  readonly model: ReaderModel;
+  /** Languages the reader knows, English first. */
+  readonly languages: readonly string[];
+}
+
+function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>> {
+  return new Map(
+    [...knowledge.observations].map(([id, observation]) => [
+      id,
+      new Set(observation.states.map((state) => state.id)),
+    ]),
+  );
+}
+
+/** Reads flows/ and locales/; every mistake in either comes back at once. */
+export async function openWorkshop(root: string): Promise<Result<Workshop>> {
+  const knowledge = await loadKnowledge(join(root, "flows"));
+  if (!knowledge.ok) return knowledge;
+  const phrases = loadPhrases(root, statesOf(knowledge.value));
+  if (!phrases.ok) return phrases;
+  const model = readerModel(knowledge.value);
+  return {
+    ok: true,
+    value: {
+      knowledge: knowledge.value,
+      reader: createReader(phrases.value, model),
+      model,
+      languages: phrases.value.map((one) => one.language),
+    },
+  };
+}
+
+/** One plain message for files of the program's own that cannot be used. */
+export function brokenFlows(problems: readonly Problem[]): string {
+  const count = problems.length === 1 ? "one mistake" : `${problems.length} mistakes`;
+  return `The knowledge cannot be used: ${count} in flows/ or locales/. "npm run flows" lists them.\n`;
+}
