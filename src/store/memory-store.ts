@@ -1,33 +1,36 @@
 import type { DocumentKind, DocumentOf, DocumentStore } from "../cases/ports.ts";
-import type { TurnrowDocument } from "../domain/documents.ts";
+import { readDocument, writeDocument } from "./document-text.ts";
 
-/** Keeps documents in memory; for tests and for trying things out. */
+/** Keeps documents in memory, as the text a disk would hold; for tests and for trying things out. */
 export function createMemoryStore(): DocumentStore {
-  const kept = new Map<string, TurnrowDocument>();
-  const isOf = <K extends DocumentKind>(
-    document: TurnrowDocument,
-    kind: K,
-  ): document is DocumentOf<K> => document.kind === kind;
+  const kept = new Map<string, string>();
+  const keyOf = (kind: DocumentKind, id: string) => `${kind}/${id}`;
+
+  function read<K extends DocumentKind>(kind: K, key: string): DocumentOf<K> | null {
+    const text = kept.get(key);
+    const found = text === undefined ? null : readDocument(kind, text);
+    return found?.ok ? found.document : null;
+  }
 
   return {
     async load(kind, id) {
-      const document = kept.get(`${kind}/${id}`);
-      // A copy, as from a disk: nobody can change what is kept by changing what was handed out.
-      return document && isOf(document, kind) ? structuredClone(document) : null;
+      return read(kind, keyOf(kind, id));
     },
     async save(document, expected) {
-      const key = `${document.kind}/${document.id}`;
-      if ((kept.get(key)?.version ?? 0) !== expected) return "conflict";
-      kept.set(key, structuredClone(document));
+      const text = writeDocument(document);
+      const key = keyOf(document.kind, document.id);
+      if ((read(document.kind, key)?.version ?? 0) !== expected) return "conflict";
+      kept.set(key, text);
       return "saved";
     },
     async *all(kind) {
-      for (const document of [...kept.values()]) {
-        if (isOf(document, kind)) yield structuredClone(document);
+      for (const key of [...kept.keys()]) {
+        const document = key.startsWith(`${kind}/`) ? read(kind, key) : null;
+        if (document !== null) yield document;
       }
     },
     async remove(kind, id) {
-      kept.delete(`${kind}/${id}`);
+      kept.delete(keyOf(kind, id));
     },
   };
 }

@@ -1,0 +1,97 @@
+import { z } from "zod";
+import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
+import { Performer } from "../domain/vocabulary.ts";
+import { fileRef } from "./effect-schema.ts";
+import { actDone, report, someMachineFacts, urgency } from "./evidence-schema.ts";
+import { exactly, list, text, whole } from "./exactly.ts";
+
+const about = <A extends Asking["about"], S extends z.ZodRawShape>(what: A, shape: S) =>
+  z.object({ about: z.literal(what), ...shape });
+
+const asking = exactly<Asking>()(
+  z.discriminatedUnion("about", [
+    about("safety", {}),
+    about("kind", { family: text.exactOptional() }),
+    about("fuel", {}),
+    about("check", { check: text, menu: text.exactOptional() }),
+    about("act", { act: text, stage: z.enum(["offer", "result"]) }),
+    about("equipment", {}),
+    about("photo", {}),
+    about("urgency", {}),
+    about("where", {}),
+    about("phone", {}),
+    about("plate", {}),
+    about("meaning", { options: list(z.object({ observation: text, state: text })) }),
+    about("remedy", { remedy: text }),
+    about("cause", {}),
+    about("cause-words", {}),
+    about("ran", { remedy: text.exactOptional() }),
+  ]),
+);
+
+const end = exactly<End>()(
+  z.enum([
+    "solved-by-chat",
+    "visit",
+    "collected",
+    "part-handed-over",
+    "loan-machine",
+    "referred",
+    "nothing-found",
+    "called-off",
+  ]),
+);
+const how = exactly<ConfirmedHow>()(
+  z.enum(["ran-after-this", "measured", "several-at-once", "guess"]),
+);
+
+/** When, by whom, and from which update. */
+const stamp = { at: z.number(), by: text, update: text.nullable() };
+const event = <T extends CaseHappening["type"], S extends z.ZodRawShape>(type: T, shape: S) =>
+  z.object({ type: z.literal(type), ...shape, ...stamp });
+const where = {
+  words: text.exactOptional(),
+  latitude: z.number().exactOptional(),
+  longitude: z.number().exactOptional(),
+};
+const contact = { name: text, chat: text, language: text };
+
+export const caseEvent = exactly<CaseEvent>()(
+  z.discriminatedUnion("type", [
+    event("case.opened", { operator: text, ...contact, knowledge: text, seed: whole }),
+    event("machine.described", { facts: someMachineFacts }),
+    event("words.said", { text }),
+    event("safety.answered", { clear: z.boolean() }),
+    event("flag.raised", { flag: text }),
+    event("flag.seen", { flag: text }),
+    event("equipment.told", { has: list(text) }),
+    event("question.asked", { to: Performer, asking, revision: whole }),
+    event("question.passed", {
+      asking,
+      why: z.enum(["dont-know", "could-not", "skipped", "back"]),
+    }),
+    event("answer.given", { report, check: text.exactOptional() }),
+    event("answer.withdrawn", { observation: text, epoch: whole }),
+    event("act.done", actDone.shape),
+    event("file.received", { file: fileRef, caption: text.exactOptional(), from: Performer }),
+    event("urgency.told", { urgency, words: text.exactOptional() }),
+    event("where.told", where),
+    event("phone.told", { phone: text }),
+    event("interview.ended", { because: text }),
+    event("interview.paused", {}),
+    event("interview.resumed", {}),
+    event("person.wanted", {}),
+    event("shop.told", {}),
+    event("shop.saw", {}),
+    event("case.assigned", { technician: text, ...contact }),
+    event("case.taken-back", {}),
+    event("visit.started", {}),
+    event("step.skipped", { step: text }),
+    event("remedy.done", { remedy: text, fault: text, ran: z.boolean() }),
+    event("note.added", { text, from: z.union([Performer, z.literal("dispatcher")]) }),
+    event("cause.confirmed", { faults: list(text), how, words: text.exactOptional() }),
+    event("case.closed", { end, complaint: text, cause: text, correction: text }),
+    event("case.reopened", {}),
+    event("operator.forgotten", {}),
+  ]),
+);

@@ -1,0 +1,62 @@
+import { z } from "zod";
+import type { DocumentKind, DocumentOf } from "../cases/ports.ts";
+import type {
+  CaseDocument,
+  Invite,
+  MachineProfile,
+  Member,
+  PersonDocument,
+  Role,
+  SentMessage,
+  ShopDocument,
+} from "../domain/documents.ts";
+import { caseEvent } from "./case-event-schema.ts";
+import { outboxEntry } from "./effect-schema.ts";
+import { machineFacts } from "./evidence-schema.ts";
+import { exactly, list, text, whole } from "./exactly.ts";
+
+const role = exactly<Role>()(z.enum(["owner", "dispatcher", "technician"]));
+const sentMessage = exactly<SentMessage>()(z.object({ chat: text, message: text }));
+const machine = exactly<MachineProfile>()(z.object({ id: text, title: text, facts: machineFacts }));
+const member = exactly<Member>()(
+  z.object({ person: text, name: text, chat: text, language: text, role }),
+);
+const invite = exactly<Invite>()(z.object({ digest: text, role, expires: z.number(), by: text }));
+
+/** The file's own `format` is looked at before; here it is any number. */
+const ledger = {
+  format: whole,
+  id: text,
+  version: whole,
+  updates: list(text),
+  outbox: list(outboxEntry),
+  sent: z.record(text, sentMessage),
+};
+
+/** What a document on disk must look like, by kind. */
+export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<DocumentOf<K>> } = {
+  case: exactly<CaseDocument>()(
+    z.object({ ...ledger, kind: z.literal("case"), events: list(caseEvent) }),
+  ),
+  person: exactly<PersonDocument>()(
+    z.object({
+      ...ledger,
+      kind: z.literal("person"),
+      name: text,
+      chat: text,
+      language: text,
+      machines: list(machine),
+      reachable: z.boolean(),
+    }),
+  ),
+  shop: exactly<ShopDocument>()(
+    z.object({
+      ...ledger,
+      kind: z.literal("shop"),
+      members: list(member),
+      invites: list(invite),
+      counter: z.object({ chat: text, topic: z.int().exactOptional() }).exactOptional(),
+      secret: text,
+    }),
+  ),
+};

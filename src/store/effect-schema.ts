@@ -1,0 +1,120 @@
+import { z } from "zod";
+import type {
+  Arg,
+  CancelIf,
+  Effect,
+  FileRef,
+  Message,
+  OutboxEntry,
+  Phrase,
+  Press,
+  Unit,
+} from "../domain/effects.ts";
+import { exactly, list, text, whole } from "./exactly.ts";
+
+const unit = exactly<Unit>()(
+  z.enum(["V", "A", "°C", "h", "bar", "SG", "Ω", "rpm", "min", "percent", "km", "dB"]),
+);
+
+const arg: z.ZodType<Arg> = z.lazy(() =>
+  z.union([
+    text,
+    z.number(),
+    z.object({ know: text }),
+    z.object({ phrase }),
+    z.object({ quantity: z.number(), unit, digits: whole.exactOptional() }),
+    z.object({ time: z.number(), style: z.enum(["day", "hour", "day-hour"]) }),
+    z.object({ list: list(arg) }),
+  ]),
+);
+
+const phrase: z.ZodType<Phrase> = z.union([
+  z.object({ key: text, args: z.record(text, arg).exactOptional() }),
+  z.object({ know: text }),
+  z.object({ raw: text }),
+]);
+
+const press = exactly<Press>()(
+  z.object({
+    case: text.exactOptional(),
+    revision: z.int(),
+    act: text,
+    value: text.exactOptional(),
+  }),
+);
+
+export const fileRef = exactly<FileRef>()(
+  z.object({
+    id: text,
+    kind: z.enum([
+      "photo",
+      "voice",
+      "audio",
+      "video",
+      "video-note",
+      "animation",
+      "document",
+      "sticker",
+    ]),
+    mime: text.exactOptional(),
+    bytes: whole.exactOptional(),
+  }),
+);
+
+const line = z.object({
+  say: phrase,
+  style: z.enum(["heading", "bullet", "quote", "caution", "step"]).exactOptional(),
+  gap: z.boolean().exactOptional(),
+});
+
+const message = exactly<Message>()(
+  z.object({
+    lines: list(line),
+    buttons: list(list(z.object({ label: phrase, press }))).exactOptional(),
+    offer: z.object({ share: z.enum(["location", "contact"]), label: phrase }).exactOptional(),
+    endOffer: z.boolean().exactOptional(),
+    file: fileRef.exactOptional(),
+    place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
+  }),
+);
+
+const to = z.object({ chat: text, topic: z.int().exactOptional() });
+
+const effect = exactly<Effect>()(
+  z.discriminatedUnion("do", [
+    z.object({
+      do: z.literal("say"),
+      to,
+      language: text,
+      message,
+      slot: text.exactOptional(),
+      quiet: z.boolean().exactOptional(),
+    }),
+    z.object({ do: z.literal("revise"), to, language: text, message, slot: text }),
+    z.object({
+      do: z.literal("tell"),
+      document: z.object({ kind: z.enum(["case", "person", "shop"]), id: text }),
+      event: z.unknown(),
+    }),
+  ]),
+);
+
+const cancelIf = exactly<CancelIf>()(
+  z.union([
+    z.object({ revisionAbove: z.int() }),
+    z.object({ closed: z.literal(true) }),
+    z.object({ flagSeen: text }),
+  ]),
+);
+
+export const outboxEntry = exactly<OutboxEntry>()(
+  z.object({
+    id: text,
+    effect,
+    sequence: whole,
+    notBefore: z.number(),
+    cancelIf: cancelIf.exactOptional(),
+    attempts: whole,
+    part: whole.exactOptional(),
+  }),
+);
