@@ -140,7 +140,7 @@ function finished(built: ReadonlyMap<string, BuiltFault>, all: Finish): Map<stri
 function machinesOf(gathered: Gathered, problems: Problem[]): Map<MachineKindId, MachineKind> {
   const machines = new Map<MachineKindId, MachineKind>();
   for (const place of gathered.machines.values()) {
-    const machine = buildMachine(place, problems);
+    const machine = buildMachine(place, [...gathered.systems.keys()], problems);
     if (machine !== undefined) machines.set(machine.id, machine);
   }
   return machines;

@@ -54,6 +54,7 @@ export function buildShared(gathered: Gathered): Shared {
 /** One machine kind; its shares are normalised when they add up to about 1, reported otherwise. */
 export function buildMachine(
   place: Placed<MachineFile>,
+  systems: readonly string[],
   problems: Problem[],
 ): MachineKind | undefined {
   const { value, basis } = place;
@@ -76,7 +77,9 @@ export function buildMachine(
       volts: Number(volts),
       share: voltShares[index] ?? 0,
     })),
-    systems: value.systems,
+    systems: (value.systems === "all" ? systems : value.systems).filter(
+      (system) => !(value.without ?? []).includes(system),
+    ),
     features: mapped(value.features, (share) => (share === "always" ? 1 : share)),
     circuits: value.circuits ?? {},
     offer: value.offer,

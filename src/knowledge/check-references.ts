@@ -80,7 +80,9 @@ function sharedReferences(gathered: Gathered, known: KnownIds, report: Report): 
     list(place, "readings", place.value.readings?.allowed, known.observation, report);
   }
   for (const place of gathered.machines.values()) {
-    list(place, "systems", place.value.systems, known.system, report);
+    const { systems, without } = place.value;
+    list(place, "systems", systems === "all" ? [] : systems, known.system, report);
+    list(place, "without", without, known.system, report);
     for (const id of Object.keys(place.value.features))
       report(place, ["features", id], id, known.feature);
     for (const [fuel, id] of Object.entries(place.value.circuits ?? {})) {

@@ -105,7 +105,10 @@ export const MachineFile = z.strictObject({
   synonyms: z.array(z.string().min(1)).min(1),
   fuels: z.partialRecord(Fuel, share),
   volts: z.record(z.string().regex(/^\d+$/), share),
-  systems: listOf(Id),
+  systems: z.union([z.literal("all"), z.array(Id).min(1)], {
+    error: 'Write "all", or a list of system files.',
+  }),
+  without: listOf(Id).optional(),
   features: z.record(
     Id,
     z.union([z.literal("always"), share], {
