@@ -102,7 +102,7 @@ export interface TestPoint {
   readonly key: KeyPosition;
   /** `drop`: a small voltage along one path, exact near zero; `volts`: may show ghosts there. */
   readonly quantity: "volts" | "drop" | "amps" | "charging";
-  /** Red probe; the reference for amps and charging, which are not taken at a point. */
+  /** Red probe; for amps the part whose current is taken; for charging the reference. */
   readonly at: string;
   /** Black probe: a named point, by default the battery's earthed post. */
   readonly against: string;

@@ -1,0 +1,211 @@
+import type { CircuitAct, CircuitNetwork, CrankSymptom } from "../domain/circuit.ts";
+import { assemble } from "./assembly.ts";
+import {
+  createSimulator,
+  keyStart,
+  keyStill,
+  loadMachine,
+  type Simulator,
+  startSymptom,
+} from "./attempt.ts";
+import { changeMachine, drawMachine, type MachineFigures } from "./machine.ts";
+import {
+  findGauges,
+  type Gauge,
+  jumpOutcome,
+  lightsAtStart,
+  lightsOn,
+  readGauge,
+  STATES,
+  symptomCode,
+} from "./observe.ts";
+import { createRandom, type Random } from "./random.ts";
+import { choose } from "./spread.ts";
+
+/** Raised whenever equal circuits and seeds would no longer give equal machines. */
+export const BANK_VERSION = 1;
+
+/** The hypothesis that nothing is wrong with the machine. */
+export const NOTHING_WRONG = "nothing-wrong";
+
+/** Joins the two faults of a pair. */
+export const PAIR_MARK = "+";
+
+/** Acts whose effect on an attempt is simulated; bridging only weighs what somebody reports. */
+export const SIMULATED_ACTS = ["jump", "charge", "clean", "earth-lead", "bridge"] as const;
+
+/** Weather classes that a bank is built for: their middles in °C. */
+export const TEMPERATURE_BANDS = { hot: 32, mild: 20, frost: 0, "hard-frost": -15 } as const;
+export type TemperatureBand = keyof typeof TEMPERATURE_BANDS;
+/** Each machine stands at a temperature drawn within this of its band's middle, in kelvin. */
+const BAND_HALF_WIDTH = 4;
+
+/** Share of machines that have a mild second fault beside the real one. */
+export const COMPANION_SHARE = 0.25;
+/** Share of machines whose fault makes no difference that are called in all the same. */
+export const UNNOTICED_SHARE = 0.1;
+
+/** The machines of one hypothesis at one temperature band. */
+export interface Block {
+  readonly hypothesis: string;
+  readonly machines: number;
+  /** 1 where the owner would notice the fault, else 0: such machines count a tenth. */
+  readonly noticed: Uint8Array;
+  /** Code of what can be told without a meter, by observation; `after:act` for attempts after. */
+  readonly codes: Readonly<Record<string, Uint8Array>>;
+  /** Readings in steps, by test point; `point@place` for another place. */
+  readonly readings: Readonly<Record<string, Int16Array>>;
+}
+
+export interface BlockRequest {
+  readonly hypothesis: string;
+  readonly band: TemperatureBand;
+  readonly seed: number;
+  readonly machines: number;
+  /** Which helping of machines of the same kind: 0 stands in the bank, more are topped up. */
+  readonly helping?: number;
+  /** Leave out companions and the class's second faults: for studies. */
+  readonly plain?: boolean;
+}
+
+/** The hypotheses of a circuit: nothing wrong, then every fault in the order of the file. */
+export function hypothesesOf(network: CircuitNetwork): readonly string[] {
+  return [NOTHING_WRONG, ...network.faults.map(({ id }) => id)];
+}
+
+/** Name of the symptom of an attempt after an act. */
+export function afterKey(act: CircuitAct): string {
+  return `after:${act}`;
+}
+
+/** Makes the simulator that `simulateBlock` needs. */
+export function openSimulator(network: CircuitNetwork): Simulator {
+  return createSimulator(assemble(network));
+}
+
+/**
+ * Simulates the machines of one hypothesis.
+ * @param request `machines` > 0; equal circuits and requests give equal blocks whatever ran before
+ * @returns the block
+ */
+export function simulateBlock(simulator: Simulator, request: BlockRequest): Block {
+  const { hypothesis, machines, band, seed, helping = 0 } = request;
+  const random = createRandom(seed, `${hypothesis}/${band}/${helping}`);
+  const gauges = findGauges(simulator.assembly);
+  const block = emptyBlock(simulator, gauges, request);
+  for (let i = 0; i < machines; i++) {
+    const celsius = TEMPERATURE_BANDS[band] + BAND_HALF_WIDTH * (2 * random.next() - 1);
+    const pair = drawPair(simulator, request, random);
+    recordMachine(simulator, block, i, { ...pair, gauges, celsius, random });
+  }
+  return block;
+}
+
+/** A machine with the fault, and its twin that differs in nothing but the fault. */
+export interface Twins {
+  readonly twin: MachineFigures;
+  readonly faulty: MachineFigures;
+}
+
+/** Draws a machine and its twin: both carry the companion, where there is one. */
+export function drawPair(
+  simulator: Simulator,
+  request: Pick<BlockRequest, "hypothesis" | "plain">,
+  random: Random,
+): Twins {
+  const { assembly } = simulator;
+  const { faults } = assembly.network;
+  const named = request.hypothesis === NOTHING_WRONG ? [] : request.hypothesis.split(PAIR_MARK);
+  const mild = faults.filter(({ id, mild: changes }) => changes.length > 0 && !named.includes(id));
+  let twin = drawMachine(assembly, random);
+  if (request.plain !== true && mild.length > 0 && random.next() < COMPANION_SHARE) {
+    const companion = choose(
+      mild.map((fault) => ({ weight: 1, fault })),
+      random,
+    ).fault;
+    twin = changeMachine(assembly, twin, companion.mild, random);
+  }
+  let faulty = twin;
+  for (const id of named) {
+    const fault = faults.find((one) => one.id === id);
+    if (fault === undefined) throw new RangeError(`${assembly.network.id} has no fault "${id}"`);
+    faulty = changeMachine(assembly, faulty, fault.changes, random);
+  }
+  return { twin, faulty };
+}
+
+function emptyBlock(
+  { assembly }: Simulator,
+  gauges: readonly Gauge[],
+  { hypothesis, machines }: BlockRequest,
+): Block {
+  const { acts } = assembly.network;
+  const named = ["symptom", "lights-on", "lights-at-start", "turns-by-hand", "jump-start"];
+  const after = SIMULATED_ACTS.filter((act) => acts[act] !== undefined).map(afterKey);
+  const keys = gauges.map(({ key }) => key);
+  return {
+    hypothesis,
+    machines,
+    noticed: new Uint8Array(machines),
+    codes: Object.fromEntries([...named, ...after].map((key) => [key, new Uint8Array(machines)])),
+    readings: Object.fromEntries(keys.map((key) => [key, new Int16Array(machines)])),
+  };
+}
+
+interface Drawn extends Twins {
+  readonly gauges: readonly Gauge[];
+  readonly celsius: number;
+  readonly random: Random;
+}
+
+function recordMachine(simulator: Simulator, block: Block, at: number, drawn: Drawn): void {
+  const { twin, faulty, gauges, celsius, random } = drawn;
+  const usual = startSymptom(loadMachine(simulator, twin, celsius));
+  const machine = loadMachine(simulator, faulty, celsius);
+  const heard = random.next() < (faulty[simulator.assembly.slot("person", "hears-faint")] ?? 1);
+  const outcomes = {
+    off: keyStill(machine, "off"),
+    on: keyStill(machine, "on"),
+    start: keyStart(machine),
+  };
+  const { symptom } = outcomes.start;
+  const set = (key: string, code: number) => {
+    const codes = block.codes[key];
+    if (codes !== undefined) codes[at] = code;
+  };
+  const lights = lightsOn(machine, outcomes.on);
+  set("symptom", symptomCode(symptom, heard));
+  set("lights-on", lights);
+  set("lights-at-start", lightsAtStart(machine, outcomes.start));
+  set("turns-by-hand", STATES["turns-by-hand"]?.indexOf(machine.rotor.byHand) ?? 0);
+  for (const gauge of gauges) {
+    const readings = block.readings[gauge.key];
+    if (readings !== undefined) readings[at] = readGauge(machine, outcomes[gauge.when], gauge);
+  }
+  const changed = symptom !== usual || (block.hypothesis !== NOTHING_WRONG && lights < 2);
+  block.noticed[at] = changed || block.hypothesis === NOTHING_WRONG ? 1 : 0;
+  recordActs(simulator, block, at, { ...drawn, symptom, heard });
+}
+
+function recordActs(
+  simulator: Simulator,
+  block: Block,
+  at: number,
+  drawn: Drawn & { readonly symptom: CrankSymptom; readonly heard: boolean },
+): void {
+  const { assembly } = simulator;
+  const { faulty, celsius, random } = drawn;
+  for (const act of SIMULATED_ACTS) {
+    const changes = assembly.network.acts[act];
+    const codes = block.codes[afterKey(act)];
+    if (changes === undefined || codes === undefined) continue;
+    const after = changeMachine(assembly, faulty, changes, random);
+    const symptom = startSymptom(loadMachine(simulator, after, celsius));
+    codes[at] = symptomCode(symptom, drawn.heard);
+    const jumped = block.codes["jump-start"];
+    if (act === "jump" && jumped !== undefined) {
+      const charging = (faulty[assembly.slot("running", "charging")] ?? 0) / assembly.network.volts;
+      jumped[at] = jumpOutcome(drawn.symptom, symptom, charging, random.next());
+    }
+  }
+}
