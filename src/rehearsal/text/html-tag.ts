@@ -1,3 +1,5 @@
+import { decodeReferences } from "./html-reference.ts";
+
 /** A start tag as it is written: `<name attribute="value">`. */
 export interface StartTag {
   /** In lower case. */
@@ -51,7 +53,7 @@ export function readStartTag(
     if (equals !== undefined && value === undefined) {
       throw fail(`Unclosed start tag "${name}" ${where}`);
     }
-    attributes.set(key, value ?? "");
+    attributes.set(key, decodeReferences(value ?? ""));
     end = ATTRIBUTE.lastIndex;
   }
   const close = matchEnd(/\s*>/y, source, end);

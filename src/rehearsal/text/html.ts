@@ -1,17 +1,9 @@
 import type { MessageEntity } from "@grammyjs/types";
 import { badRequest } from "../refusal.ts";
 import { type FormattedText, timeFormat } from "./entities.ts";
+import { readReference } from "./html-reference.ts";
 import { readStartTag, type StartTag } from "./html-tag.ts";
 
-/** The named references the Bot API knows; all others stay as they are written. */
-const NAMED: ReadonlyMap<string, string> = new Map([
-  ["lt", "<"],
-  ["gt", ">"],
-  ["amp", "&"],
-  ["quot", '"'],
-]);
-
-const REFERENCE = /&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|([a-z]+));?/iy;
 const END_TAG = /<\/([^\s>]*)\s*>/y;
 
 type Place = { offset: number; length: number };
@@ -37,11 +29,11 @@ export function parseHtml(source: string): FormattedText {
   const reading: Reading = { source, at: 0, text: "", open: [], entities: [] };
   while (reading.at < source.length) {
     const char = source.charAt(reading.at);
-    if (char === "&") readReference(reading);
-    else if (char === "<") readTag(reading);
+    const reference = char === "&" ? readReference(source, reading.at) : undefined;
+    if (char === "<") readTag(reading);
     else {
-      reading.text += char;
-      reading.at += 1;
+      reading.text += reference?.stands ?? char;
+      reading.at += reference?.length ?? 1;
     }
   }
   const unclosed = reading.open.at(-1);
@@ -56,21 +48,6 @@ export function parseHtml(source: string): FormattedText {
 
 function broken(reason: string): Error {
   return badRequest(`can't parse entities: ${reason}`);
-}
-
-function readReference(reading: Reading): void {
-  REFERENCE.lastIndex = reading.at;
-  const match = REFERENCE.exec(reading.source);
-  const decoded = match === null ? undefined : decode(match);
-  reading.text += decoded ?? "&";
-  reading.at += decoded === undefined ? 1 : (match?.[0].length ?? 1);
-}
-
-function decode(match: RegExpExecArray): string | undefined {
-  const [, hex, decimal, name] = match;
-  if (name !== undefined) return NAMED.get(name);
-  const code = hex === undefined ? Number(decimal) : Number.parseInt(hex, 16);
-  return code > 0 && code < 0x10_ffff ? String.fromCodePoint(code) : undefined;
 }
 
 function readTag(reading: Reading): void {

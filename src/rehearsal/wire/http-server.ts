@@ -82,8 +82,6 @@ async function respondCall(
     outcome = await carryOut(world, route.method, { params, gone: gone.signal });
   } catch (error) {
     if (!(error instanceof ApiRefusal)) throw error;
-    // The rest of a body that is too large is not read, so the connection cannot be used again.
-    response.setHeader("connection", "close");
     outcome = { kind: "refusal", refusal: error };
   }
   conclude(world, response, outcome);

@@ -37,7 +37,8 @@ function decode(text: string): string {
 /**
  * Collects a request body.
  * @param limitBytes the largest body that is taken
- * @throws ApiRefusal 413 as soon as the limit is passed
+ * @throws ApiRefusal 413 when the limit is passed, after the rest was read and thrown away, so that
+ * the client gets the answer instead of a broken connection
  */
 export async function readBody(request: IncomingMessage, limitBytes: number): Promise<Buffer> {
   const chunks: Buffer[] = [];
@@ -45,9 +46,9 @@ export async function readBody(request: IncomingMessage, limitBytes: number): Pr
   for await (const chunk of request) {
     const bytes = Buffer.isBuffer(chunk) ? chunk : Buffer.from(String(chunk));
     size += bytes.length;
-    if (size > limitBytes) throw entityTooLarge();
-    chunks.push(bytes);
+    if (size <= limitBytes) chunks.push(bytes);
   }
+  if (size > limitBytes) throw entityTooLarge();
   return Buffer.concat(chunks);
 }
 
