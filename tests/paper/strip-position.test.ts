@@ -66,13 +66,6 @@ describe("taking the position out of a photo", () => {
     expect(orientation).toBe(6);
     expect(exif?.length).toBeLessThan(40);
     expect(Buffer.compare(await upright(after), await upright(before))).toBe(0);
-    expect(
-      (
-        await sharp(await upright(after), {
-          raw: { width: 61, height: 97, channels: 3 },
-        }).metadata()
-      ).width,
-    ).toBe(61);
   });
 
   it("leaves the colours of a picture with a profile of its own as they were", async () => {
