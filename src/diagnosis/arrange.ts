@@ -1,0 +1,93 @@
+import type { ActDone, Evidence, Report } from "../domain/evidence.ts";
+import { OutOfRange, UnknownId } from "../domain/result.ts";
+import type { Model, Seen } from "./model.ts";
+import { reportLikelihood } from "./report-likelihood.ts";
+
+/** What was seen at one stretch of time: group index → its reports. */
+export interface Layer {
+  /** The epoch in which the stretch begins. */
+  readonly epoch: number;
+  readonly groups: ReadonlyMap<number, Seen>;
+}
+
+/** Reports by stretch of time, and the acts between them, oldest first. */
+export interface Arranged {
+  readonly layers: readonly Layer[];
+  readonly acts: readonly ActDone[];
+}
+
+/** Reports that stand, each with the epoch in which the fact it tells began. */
+export interface StandingReport {
+  readonly report: Report;
+  readonly since: number;
+}
+
+/**
+ * The reports that stand: the latest of each observation and reporter since an act last made the
+ * observation stale. The same thing told again after an act that has nothing to do with it is the
+ * same fact. Reports on observations that the knowledge cannot use are left out.
+ * @throws UnknownId for an observation or act that does not exist, OutOfRange for an odd epoch
+ */
+export function standingReports(model: Model, evidence: Evidence): readonly StandingReport[] {
+  const stale = new Map<string, number[]>();
+  for (const done of evidence.acts) {
+    const act = model.knowledge.acts.get(done.act);
+    if (act === undefined) throw new UnknownId("act", done.act);
+    checkEpoch(done.act, done.epoch);
+    for (const id of act.makesStale) stale.set(id, [...(stale.get(id) ?? []), done.epoch]);
+  }
+  const standing = new Map<string, StandingReport>();
+  for (const report of evidence.reports) {
+    const id = report.observation;
+    checkEpoch(id, report.epoch);
+    if (!model.observations.has(id)) {
+      if (!model.knowledge.observations.has(id)) throw new UnknownId("observation", id);
+      continue;
+    }
+    const since = (stale.get(id) ?? [])
+      .filter((epoch) => epoch <= report.epoch)
+      .reduce((latest, epoch) => Math.max(latest, epoch), 0);
+    const key = `${since} ${report.reporter} ${id}`;
+    const before = standing.get(key);
+    if (before === undefined || before.report.epoch <= report.epoch) {
+      standing.set(key, { report, since });
+    }
+  }
+  return [...standing.values()];
+}
+
+function checkEpoch(id: string, epoch: number): void {
+  if (!(Number.isInteger(epoch) && epoch >= 0)) throw new OutOfRange(id, epoch, "an epoch from 0");
+}
+
+/**
+ * The standing reports as likelihoods over true states, by stretch of time and group. Several
+ * reporters of one fact are independent witnesses of one true state.
+ */
+export function arrange(model: Model, evidence: Evidence, volts: number): Arranged {
+  const layers = new Map<number, Map<number, Map<string, Float64Array>>>();
+  for (const { report, since } of standingReports(model, evidence)) {
+    const observation = model.observations.get(report.observation);
+    if (observation === undefined) continue;
+    const likelihood = reportLikelihood(observation, report, volts);
+    if (likelihood === null) continue;
+    const layer = layers.get(since) ?? new Map<number, Map<string, Float64Array>>();
+    layers.set(since, layer);
+    const seen = layer.get(observation.group) ?? new Map<string, Float64Array>();
+    layer.set(observation.group, seen);
+    const before = seen.get(report.observation);
+    seen.set(
+      report.observation,
+      before === undefined ? likelihood : likelihood.map((value, s) => value * (before[s] ?? 1)),
+    );
+  }
+  return {
+    layers: [...layers]
+      .sort(([a], [b]) => a - b)
+      .map(([epoch, groups]) => ({
+        epoch,
+        groups: new Map([...groups].sort(([a], [b]) => a - b)),
+      })),
+    acts: [...evidence.acts].sort((a, b) => a.epoch - b.epoch),
+  };
+}

@@ -1,0 +1,201 @@
+import type { Evidence, Situation } from "../domain/evidence.ts";
+import type { Check } from "../domain/knowledge.ts";
+import type { Next } from "../domain/triage.ts";
+import { updateBelief } from "./belief.ts";
+import { candidates, type Looking, reporterOf } from "./candidates.ts";
+import { channelOf, seenNow } from "./channel.ts";
+import { expected, pricesOf } from "./cost-to-go.ts";
+import { withLookAhead } from "./look-ahead.ts";
+import { doesNotFit } from "./misfits.ts";
+import type { Model } from "./model.ts";
+import { basePolicies, bestPolicy, type Portfolio } from "./policies.ts";
+import { gainOf, selfHelps } from "./self-help.ts";
+import { shortlist } from "./shortlist.ts";
+import { type CheckValue, checkValue } from "./value.ts";
+
+/** Bounds on the work of one choice: counts, so that the same case always gets the same answer. */
+export interface Budget {
+  /** The best checks for which a second question is thought through; 0: none. */
+  readonly lookAhead: number;
+}
+
+export const DEFAULT_BUDGET: Budget = { lookAhead: 6 };
+
+/** A walk to the machine, in technician-minutes of goodwill; paid once however much is looked at. */
+const WALK_BURDEN = 5;
+
+/** Things worth looking at on one walk: more than these nobody remembers. */
+const MOST_ON_A_WALK = 6;
+
+/** How much dearer a step of the procedure is than it looks: talk first, measure last. */
+const stepWeight: Readonly<Record<Check["step"], number>> = {
+  talk: 1,
+  inspect: 1.1,
+  try: 1.2,
+  measure: 1.3,
+};
+
+/** Values below this are rounding. */
+const NO_VALUE = 1e-9;
+
+/** "Something else" from here on means that the answers contradict each other. */
+const CONTRADICTED = 0.5;
+
+interface Option {
+  readonly id: string;
+  readonly isAct: boolean;
+  readonly burden: number;
+  /** Burden with the preference of the procedure's steps. */
+  readonly weighed: number;
+  readonly atMachine: boolean;
+  readonly value: CheckValue;
+}
+
+/**
+ * The check or act with the greatest expected saving per burden among those open to this person,
+ * or why there is none: `clear-enough` (no answer would change what happens next),
+ * `not-worth-asking`, `nothing-left`, `contradiction` (the answers do not fit together).
+ * @throws UnknownId, OutOfRange for evidence that names what does not exist
+ */
+export function chooseNext(
+  model: Model,
+  evidence: Evidence,
+  situation: Situation,
+  budget: Budget = DEFAULT_BUDGET,
+): Next {
+  const belief = updateBelief(model, evidence);
+  const { probability } = belief;
+  const other = probability[probability.length - 1] ?? 0;
+  if (other > CONTRADICTED && doesNotFit(model, evidence, belief).length > 1) {
+    return { kind: "stop", because: "contradiction" };
+  }
+  const looking: Looking = {
+    model,
+    evidence,
+    situation,
+    probability,
+    seen: seenNow(model, evidence),
+  };
+  const options = optionsOf(looking, budget);
+  if (options.length === 0) return { kind: "stop", because: "nothing-left" };
+  const worth = worthDoing(options, situation);
+  const [best] = worth;
+  if (best === undefined) {
+    const idle = options.every((option) => option.value.minutes < NO_VALUE);
+    return { kind: "stop", because: idle ? "clear-enough" : "not-worth-asking" };
+  }
+  return {
+    kind: "ask",
+    check: best.id,
+    isAct: best.isAct,
+    decides: best.value.decides,
+    valueMinutes: best.value.minutes,
+    aboutMore: Math.max(0, stillWorth(worth) - 1),
+    trip: situation.place === "can-go" && best.atMachine ? walkList(worth) : [],
+  };
+}
+
+function optionsOf(looking: Looking, budget: Budget): readonly Option[] {
+  const { model, situation, probability } = looking;
+  const open = candidates(looking);
+  const prices = pricesOf(model, shortlist(model, probability), situation);
+  const operator = situation.performer === "operator";
+  const helps = operator ? selfHelps(prices, open.acts) : [];
+  const portfolio = basePolicies(prices, helps);
+  const reporter = reporterOf(situation);
+  const asked = open.checks.map((check) => ({
+    check,
+    channel: channelOf(model, looking.seen, { observation: check.yields, reporter }),
+  }));
+  const values = withLookAhead(
+    portfolio,
+    asked.map(({ check, channel }) => ({
+      channel,
+      burden: burdenOf(check, operator),
+      group: model.observations.get(check.yields)?.group ?? -1,
+      value: checkValue(portfolio, channel),
+    })),
+    budget.lookAhead,
+  );
+  const checks = asked.map(({ check }, index) => ({
+    id: check.id,
+    isAct: false,
+    burden: burdenOf(check, operator),
+    weighed: burdenOf(check, operator) * stepWeight[check.step],
+    atMachine: check.atMachine,
+    value: values[index] ?? { minutes: 0, bits: 0, decides: "cause" as const },
+  }));
+  return [...checks, ...actOptions(portfolio, open.acts, operator)];
+}
+
+function burdenOf(asked: { readonly burden: number; readonly minutes: number }, operator: boolean) {
+  return operator ? asked.burden : asked.minutes;
+}
+
+/** An act's value: what it saves against the best way without self-help. */
+function actOptions(
+  portfolio: Portfolio,
+  acts: readonly { readonly id: string; readonly burden: number; readonly minutes: number }[],
+  operator: boolean,
+): readonly Option[] {
+  const { weights } = portfolio.prices.list;
+  const visits = portfolio.policies.filter((policy) => policy.way !== "self-help");
+  const after = bestPolicy(visits, weights);
+  return portfolio.helps.flatMap((help) => {
+    const act = acts.find(({ id }) => id === help.id);
+    if (act === undefined) return [];
+    const burden = burdenOf(act, operator);
+    const minutes = gainOf(help, weights, after) + help.burden;
+    const cured = expected(weights, help.cures);
+    const value = { minutes, bits: binaryEntropy(cured), decides: "chat" as const };
+    return [
+      { id: act.id, isAct: true, burden, weighed: burden * stepWeight.try, atMachine: true, value },
+    ];
+  });
+}
+
+function binaryEntropy(p: number): number {
+  return p <= 0 || p >= 1 ? 0 : -p * Math.log2(p) - (1 - p) * Math.log2(1 - p);
+}
+
+/** Options that save more than they cost, best saving per burden first. */
+function worthDoing(options: readonly Option[], situation: Situation): readonly Option[] {
+  const score = (option: Option): number => option.value.minutes / option.weighed;
+  const ranked = options
+    .filter(({ value, burden }) => value.minutes > burden && value.minutes >= NO_VALUE)
+    .sort(
+      (a, b) =>
+        differs(score(b), score(a)) ||
+        differs(b.value.bits, a.value.bits) ||
+        (a.id < b.id ? -1 : 1),
+    );
+  if (situation.place !== "can-go" || situation.performer === "technician") return ranked;
+  const seated = ranked.filter((option) => !option.atMachine);
+  const walk = ranked.filter((option) => option.atMachine);
+  const saved = walk
+    .slice(0, MOST_ON_A_WALK)
+    .reduce((sum, { value, burden }) => sum + value.minutes - burden, 0);
+  if (seated.length > 0) return [...seated, ...walk];
+  return saved > WALK_BURDEN ? walk : [];
+}
+
+/** A difference beyond rounding, relative to the size of the numbers. */
+function differs(a: number, b: number): number {
+  return Math.abs(a - b) > 1e-9 * Math.max(1, Math.abs(a), Math.abs(b)) ? a - b : 0;
+}
+
+function walkList(worth: readonly Option[]): readonly string[] {
+  return worth
+    .filter((option) => option.atMachine)
+    .slice(0, MOST_ON_A_WALK)
+    .map((option) => option.id);
+}
+
+/**
+ * How many questions are likely: each takes away part of what the others could still tell, so the
+ * count is of those whose own share of all the saving is not small.
+ */
+function stillWorth(worth: readonly Option[]): number {
+  const most = Math.max(...worth.map(({ value }) => value.minutes));
+  return worth.filter(({ value, burden }) => value.minutes > Math.max(2 * burden, most / 8)).length;
+}
