@@ -42,14 +42,7 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
         open: { ...state.open, technician: null },
       };
     case "remedy.done":
-      return {
-        ...state,
-        remediesDone: [
-          ...state.remediesDone,
-          { remedy: event.remedy, fault: event.fault, ran: event.ran },
-        ],
-        open: { ...state.open, technician: null },
-      };
+      return applyRemedy(state, event);
     case "cause.confirmed":
       return {
         ...state,
@@ -75,4 +68,18 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
     case "case.reopened":
       return { ...state, closed: null, confirmed: null };
   }
+}
+
+/** A repair that changed nothing is an act like others: it opens an epoch and speaks for the rest. */
+function applyRemedy(state: CaseState, event: EventOf<"remedy.done">): CaseState {
+  const { remedy, fault, ran } = event;
+  const done = {
+    ...state,
+    remediesDone: [...state.remediesDone, { remedy, fault, ran }],
+    open: { ...state.open, technician: null },
+  };
+  if (ran) return done;
+  const epoch = state.epoch + 1;
+  const act = { act: remedy, epoch, by: "technician", outcome: "no-change" } as const;
+  return { ...done, epoch, askedNow: [], acts: [...state.acts, act] };
 }
