@@ -168,29 +168,35 @@ const mayUse = (packages: readonly string[], name: string) =>
     ? packages.includes("node:") || packages.includes(name)
     : packages.includes(packageName(name));
 
+function ruleOf(path: string): Pick<Rule, "own" | "packages"> | undefined {
+  const [, top = "", ...rest] = path.split("/");
+  return rest.length === 0 ? rootFiles[top] : rules.find((one) => one.folder === top);
+}
+
+/** The folder of a file under src, or its own name where it stands directly there. */
+const roomOf = (path: string) => (path.split("/")[1] ?? "").replace(/\.ts$/, "");
+
+function brokenImport(path: string, target: string, tree: Tree): string | null {
+  const rule = ruleOf(path);
+  if (rule === undefined) return null;
+  if (!target.startsWith(".")) {
+    return mayUse(rule.packages, target) ? null : `${path}: may not import ${target}`;
+  }
+  const file = resolve(path, target);
+  const [from, to] = [roomOf(path), roomOf(file)];
+  const allowed = from === to || rule.own.includes("*") || rule.own.includes(to);
+  if (!allowed) return `${path}: may not import ${file}`;
+  return tree.has(file) ? null : `${path}: imports ${file}, which is not there`;
+}
+
 /** All broken import rules of a tree, one sentence each. */
 export function brokenImports(tree: Tree): string[] {
   const broken: string[] = [];
   for (const [path, code] of tree) {
-    const [, top = "", ...rest] = path.split("/");
-    const rule =
-      rest.length === 0 ? rootFiles[top] : rules.find((candidate) => candidate.folder === top);
-    if (rule === undefined) {
-      broken.push(`${path}: the folder or file "${top}" has no import rule`);
-      continue;
-    }
+    if (ruleOf(path) === undefined) broken.push(`${path}: its folder has no import rule`);
     for (const target of importsOf(code)) {
-      if (!target.startsWith(".")) {
-        if (!mayUse(rule.packages, target)) broken.push(`${path}: may not import ${target}`);
-        continue;
-      }
-      const file = resolve(path, target);
-      const [, folder = "", ...inner] = file.split("/");
-      const name = inner.length === 0 ? folder.replace(/\.ts$/, "") : folder;
-      const allowed =
-        rule.own.includes("*") || rule.own.includes(name) || (rest.length > 0 && name === top);
-      if (!allowed) broken.push(`${path}: may not import ${file}`);
-      else if (!tree.has(file)) broken.push(`${path}: imports ${file}, which is not there`);
+      const found = brokenImport(path, target, tree);
+      if (found !== null) broken.push(found);
     }
   }
   return broken;
