@@ -1,7 +1,7 @@
 ### Signs of units, marks before lines and what lists need. Numbers, percents, dates and the words
 ### that join a list come from the language itself.
-### Names of messages say how long they may be: toast-… at most 200 characters, button-… at most 64,
-### command-… (the description of a command) at most 256.
+### Names of messages say how long they may be: toast-… at most 200 characters; button-…, answer-…,
+### press-…, more-… and the like 64; command-… (the description of a command) 256.
 
 # Signs of units, shown behind a number: 12.4 V
 unit-volt = V

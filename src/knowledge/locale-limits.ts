@@ -11,6 +11,19 @@ interface Limit {
 
 const label: Limit = { most: 64, what: "A button's label" };
 
+/** Messages that stand on buttons. */
+const LABELS = [
+  "button-",
+  "answer-",
+  "press-",
+  "more-",
+  "share-",
+  "fuel-",
+  "urgency-",
+  "equipment-",
+  "outcome-",
+];
+
 /**
  * What the beginning of a key says about the room for its text. Labels are our own limit: phones
  * cut longer ones. The other two are limits of the Bot API (answerCallbackQuery, setMyCommands).
@@ -18,7 +31,7 @@ const label: Limit = { most: 64, what: "A button's label" };
 const limits: readonly (readonly [string, Limit])[] = [
   ["toast-", { most: 200, what: "A short answer to a press" }],
   ["command-", { most: 256, what: "The description of a command" }],
-  ...["button-", "answer-", "press-", "share-", "fuel-"].map((start) => [start, label] as const),
+  ...LABELS.map((start) => [start, label] as const),
 ];
 
 /** Titles in the knowledge that are offered as buttons: these kinds, without a further part. */
