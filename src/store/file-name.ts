@@ -4,7 +4,7 @@ import { createHash } from "node:crypto";
 const LONGEST = 180;
 
 /**
- * A file name for an id: safe on every system, different for different ids, even where the system
+ * A file name for an id: without separators or leading dots, different for different ids, even where the system
  * does not tell capital letters from small ones.
  */
 export function fileNameFor(id: string): string {
@@ -16,6 +16,7 @@ export function fileNameFor(id: string): string {
       return `=${byte.toString(16).padStart(2, "0")}`;
     })
     .join("");
+  if (safe === "") return "=.json";
   if (safe.length <= LONGEST) return `${safe}.json`;
   const digest = createHash("sha256").update(id).digest("hex");
   return `${safe.slice(0, 80)}==${digest}.json`;

@@ -17,4 +17,10 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/wording/moments.ts": "tests/wording/wording.test.ts",
   "src/wording/speaker.ts": "tests/wording/wording.test.ts",
   "src/wording/trouble.ts": "tests/wording/wording.test.ts",
+  "src/store/case-event-schema.ts": "tests/store/lowdb-store.test.ts",
+  "src/store/document-text.ts": "tests/store/lowdb-store.test.ts",
+  "src/store/durable-file.ts": "tests/store/lowdb-store.test.ts",
+  "src/store/effect-schema.ts": "tests/store/lowdb-store.test.ts",
+  "src/store/exactly.ts": "tests/store/lowdb-store.test.ts",
+  "src/store/file-operations.ts": "tests/store/lowdb-store.test.ts",
 };
