@@ -85,7 +85,7 @@ describe("a case is the fold of its events", () => {
     const state = after(
       ask(1),
       { type: "answer.given", report: report("slow"), check: "symptom" },
-      { type: "act.done", act: "charge-battery", by: "operator", outcome: "no-change" },
+      { type: "act.done", act: "charge-battery", performer: "operator", outcome: "no-change" },
     );
     expect(state.epoch).toBe(1);
     expect(state.askedNow).toEqual(["charge-battery"]);
