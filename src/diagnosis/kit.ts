@@ -125,16 +125,17 @@ function universalOf(model: Model): readonly string[] {
 
 function toolsOf(model: Model, probability: Float64Array): readonly string[] {
   const { first, second, count } = model.hypotheses;
-  const tools = new Set<string>();
+  const likely = new Set<number>();
   for (let h = 1; h < count - 1; h++) {
-    if ((probability[h] ?? 0) < TOOLS_FROM) continue;
-    for (const f of [first[h] ?? -1, second[h] ?? -1]) {
-      const fault = model.knowledge.faults.get(model.hypotheses.faults[f] ?? "");
-      if (fault === undefined) continue;
-      for (const tool of remediesOf(model.knowledge, fault)[0]?.tools ?? []) tools.add(tool);
-      const look = model.knowledge.checks.get(model.repairs[f]?.lookCheck ?? "");
-      for (const tool of look?.tools ?? []) tools.add(tool);
-    }
+    if ((probability[h] ?? 0) >= TOOLS_FROM) likely.add(first[h] ?? -1).add(second[h] ?? -1);
   }
-  return [...tools].sort();
+  return [...new Set([...likely].flatMap((fault) => toolsFor(model, fault)))].sort();
+}
+
+function toolsFor(model: Model, index: number): readonly string[] {
+  const fault = model.knowledge.faults.get(model.hypotheses.faults[index] ?? "");
+  if (fault === undefined) return [];
+  const look = model.knowledge.checks.get(model.repairs[index]?.lookCheck ?? "");
+  const [remedy] = remediesOf(model.knowledge, fault);
+  return [...(remedy?.tools ?? []), ...(look?.tools ?? [])];
 }

@@ -1,6 +1,6 @@
+import type { ActionNode, PlanNode } from "./plan-tree.ts";
 import { createRandom } from "./random.ts";
 import { massOf, type RepairProblem } from "./repair-problem.ts";
-import type { ActionNode, PlanNode } from "./repair-search.ts";
 
 export interface SimulationOptions {
   readonly seed: number;

@@ -1,6 +1,6 @@
 import type { PlanStep } from "../domain/triage.ts";
 import type { Model } from "./model.ts";
-import type { ActionNode, PlanNode } from "./repair-search.ts";
+import type { ActionNode, PlanNode } from "./plan-tree.ts";
 import type { VisitProblem } from "./visit-problem.ts";
 
 /** Steps reached less often than this are left to planning anew when it comes to that. */
