@@ -7,6 +7,17 @@ import {
   type RehearsalServer,
 } from "../../src/rehearsal/server.ts";
 
+function isRecord(
+  value: unknown,
+): value is {
+  [field: string]: unknown;
+  ok?: unknown;
+  error_code?: unknown;
+  description?: unknown;
+} {
+  return typeof value === "object" && value !== null;
+}
+
 /** A made-up token; the number before the colon becomes the bot's id. */
 export const TOKEN = "1:rehearsal-token";
 
@@ -16,6 +27,11 @@ export interface Stage {
   api: Api;
   /** A bot on this server; stopped after the test. */
   bot(): Bot;
+  /**
+   * Makes a call that a typed client would not make.
+   * @returns the refusal as "code description"; "ok" when there was none
+   */
+  ask(method: string, fields?: Record<string, string>): Promise<string>;
 }
 
 const running: (() => Promise<void>)[] = [];
@@ -37,6 +53,12 @@ export async function openStage(options: Partial<RehearsalOptions> = {}): Promis
   return {
     server,
     api: new Api(TOKEN, client),
+    ask: async (method, fields = {}) => {
+      const body = new URLSearchParams(fields);
+      const answer = await fetch(`${server.url}/bot${TOKEN}/${method}`, { method: "POST", body });
+      const json: unknown = await answer.json();
+      return isRecord(json) && json.ok === false ? `${json.error_code} ${json.description}` : "ok";
+    },
     bot: () => {
       const bot = new Bot(TOKEN, { client });
       running.push(() => bot.stop());
