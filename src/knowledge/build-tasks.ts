@@ -131,7 +131,8 @@ interface WithCautions {
   readonly access?: string | undefined;
 }
 
-function cautions(text: WithCautions, shared: Cautioned): string[] {
+/** The cautions of a task: its own, those of its tools and of its way of access. */
+export function cautions(text: WithCautions, shared: Cautioned): string[] {
   const fromTools = (text.tools ?? []).flatMap((id) => shared.tools.get(id)?.value.cautions ?? []);
   const fromAccess = shared.access.get(text.access ?? "")?.value.cautions ?? [];
   return [...new Set([...(text.cautions ?? []), ...fromTools, ...fromAccess])];

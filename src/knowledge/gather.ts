@@ -41,6 +41,7 @@ export interface Gathered {
   readonly redFlags: Section<z.infer<typeof RedFlagText>>;
   readonly features: Section<string>;
   readonly forbidden: Section<ForbiddenText>;
+  readonly negations: Section<readonly string[]>;
   readonly rates: Section<z.infer<typeof RatesText>>;
   readonly words: Section<z.infer<typeof WordsText>>;
   readonly systems: Section<string>;
@@ -63,6 +64,7 @@ export function gather(files: readonly SourceFile[]): { gathered: Gathered; prob
     redFlags: new Map(),
     features: new Map(),
     forbidden: new Map(),
+    negations: new Map(),
     rates: new Map(),
     words: new Map(),
     systems: new Map(),
@@ -121,6 +123,7 @@ function gatherShared(source: SourceFile, file: SharedFile, into: Gathered): Pro
     ...collect(into.redFlags, { source, key: "red-flags", items: file["red-flags"], basis }),
     ...collect(into.features, { source, key: "features", items: file.features, basis: wordOnly }),
     ...collect(into.forbidden, { source, key: "forbidden", items: file.forbidden, basis }),
+    ...single(into.negations, source, { key: "negations", value: file.negations, basis: wordOnly }),
     ...single(into.rates, source, { key: "rates", value: file.rates, basis }),
     ...single(into.words, source, { key: "words", value: file.words, basis }),
   ];

@@ -91,6 +91,7 @@ export const SharedFile = z.strictObject({
   "red-flags": z.record(Id, RedFlagText).optional(),
   features: z.record(Id, Title).optional(),
   forbidden: z.record(Id, ForbiddenText).optional(),
+  negations: z.array(z.string().min(1)).optional(),
   rates: RatesText.optional(),
   words: WordsText.optional(),
 });

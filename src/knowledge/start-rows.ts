@@ -2,6 +2,9 @@ import type { Observation, Row } from "../domain/knowledge.ts";
 import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
 import { normalised } from "./row.ts";
 
+const allCranking: readonly string[] = crankingStates;
+const allFiring: readonly string[] = firingStates;
+
 /** The two stages of `on-start`: how far cranking gets, and what combustion then does. */
 export interface StartRows {
   /** In the order of `crankingStates`; sums to 1. */
@@ -26,9 +29,9 @@ export function usualStartRows(onStart: Observation | undefined): StartRows {
 export function onStartRow(states: readonly string[], { cranking, firing }: StartRows): Row {
   const turns = cranking[crankingStates.indexOf("turns")] ?? 0;
   return states.map((state) => {
-    const early = crankingStates.findIndex((name) => name === state);
+    const early = allCranking.indexOf(state);
     if (early >= 0) return cranking[early] ?? 0;
-    const late = firingStates.findIndex((name) => name === state);
+    const late = allFiring.indexOf(state);
     return turns * (firing[late] ?? 0);
   });
 }
