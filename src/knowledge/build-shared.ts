@@ -81,7 +81,7 @@ export function buildMachine(
       (system) => !(value.without ?? []).includes(system),
     ),
     features: mapped(value.features, (share) => (share === "always" ? 1 : share)),
-    circuits: value.circuits ?? {},
+    circuits: {},
     offer: value.offer,
     family: value.family,
     source: basis,

@@ -6,11 +6,8 @@ import { features, type Known, type KnownIds, list, type Report } from "./refere
 import { problemAt } from "./source-file.ts";
 import { taskReferences } from "./task-references.ts";
 
-/**
- * Every id that is mentioned must exist.
- * @param circuits names of the circuit files
- */
-export function checkReferences(gathered: Gathered, circuits: readonly string[]): Problem[] {
+/** Every id that is mentioned must exist. */
+export function checkReferences(gathered: Gathered): Problem[] {
   const problems: Problem[] = [];
   const report: Report = (place, inside, id, known) => {
     if (known.ids.has(id)) return;
@@ -30,7 +27,6 @@ export function checkReferences(gathered: Gathered, circuits: readonly string[])
     hazard: set("hazard", gathered.hazards),
     feature: set("feature", gathered.features),
     system: set("system", gathered.systems),
-    circuit: { name: "circuit", ids: new Set(circuits) },
   };
   faultReferences(gathered, known, report);
   taskReferences(gathered, known, report);
@@ -85,9 +81,6 @@ function sharedReferences(gathered: Gathered, known: KnownIds, report: Report): 
     list(place, "without", without, known.system, report);
     for (const id of Object.keys(place.value.features))
       report(place, ["features", id], id, known.feature);
-    for (const [fuel, id] of Object.entries(place.value.circuits ?? {})) {
-      if (id !== undefined) report(place, ["circuits", fuel], id, known.circuit);
-    }
   }
 }
 

@@ -24,8 +24,7 @@ export async function loadKnowledge(folder: string): Promise<Result<Knowledge>> 
   const shape = gather(files);
   problems.push(...shape.problems);
   if (problems.length > 0) return { ok: false, problems: inOrder(problems) };
-  const circuits = await yamlNames(join(folder, "circuits"));
-  const references = checkReferences(shape.gathered, circuits);
+  const references = checkReferences(shape.gathered);
   const { knowledge, problems: rows } = buildKnowledge(shape.gathered, fingerprint(files));
   problems.push(...references, ...rows, ...checkSafety(shape.gathered));
   if (problems.length > 0 || knowledge === undefined) {

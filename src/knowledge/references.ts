@@ -23,8 +23,7 @@ export type KnownIds = Readonly<
     | "access"
     | "hazard"
     | "feature"
-    | "system"
-    | "circuit",
+    | "system",
     Known
   >
 >;

@@ -116,6 +116,5 @@ export const MachineFile = z.strictObject({
       error: 'Write "always", or the share of these machines that have it (0 to 1).',
     }),
   ),
-  circuits: z.partialRecord(Fuel, Id).optional(),
 });
 export type MachineFile = z.infer<typeof MachineFile>;
