@@ -195,6 +195,7 @@ sheet-note = Note: { $note }
 press-begin = Start at the machine
 technician-taken-back = Case { $number } was taken back by the shop.
 step-tools = Tools: { $tools }
+cautions-as-before = as before: { $names }
 step-parts = Parts: { $parts }
 press-skip-step = Could not do it, next
 press-found = I found the cause

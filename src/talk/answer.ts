@@ -67,6 +67,12 @@ function takeCheck(
 }
 
 const outcomes = ["cured", "no-change", "changed"] as const;
+/** States of an act's own observation that say how it came out. */
+const toldOutcomes: Readonly<Record<string, (typeof outcomes)[number]>> = {
+  cured: "cured",
+  "then-started": "cured",
+  "no-change": "no-change",
+};
 
 function takeAct(
   asking: Extract<Asking, { about: "act" }>,
@@ -75,7 +81,8 @@ function takeAct(
 ): CaseHappening[] {
   const yields = given.knowledge.acts.get(asking.act)?.yields;
   const performer = given.reporter === "technician" ? "technician" : "operator";
-  const outcome = outcomes.find((candidate) => candidate === choice.value) ?? "unknown";
+  const named = outcomes.find((candidate) => candidate === choice.value);
+  const outcome = named ?? toldOutcomes[choice.value] ?? "unknown";
   const done: CaseHappening = { type: "act.done", act: asking.act, performer, outcome };
   if (yields === undefined || choice.state === undefined) return [done];
   const report: Report = {

@@ -23,10 +23,13 @@ export function operatorCheckFor(knowledge: Knowledge, observation: string): str
   return null;
 }
 
-const has = (state: CaseState, observation: string) =>
-  state.answers.some(
-    (given) => given.report.observation === observation && given.report.epoch === state.epoch,
+/** Told since the machine last changed: an act that changed nothing leaves the symptom as it was. */
+function isKnownNow(state: CaseState, observation: string): boolean {
+  const changed = state.acts.findLast((act) => act.outcome === "changed")?.epoch ?? 0;
+  return state.answers.some(
+    (given) => given.report.observation === observation && given.report.epoch >= changed,
   );
+}
 
 const everTold = (state: CaseState, observation: string) =>
   state.answers.some((given) => given.report.observation === observation);
@@ -49,7 +52,7 @@ function opening(state: CaseState, desk: Desk): Asking | null {
   if (state.safety === "unasked") return { about: "safety" };
   if (state.machine.kind === undefined && !passed(state, "kind")) return { about: "kind" };
   const symptom = operatorCheckFor(desk.knowledge, ON_START);
-  if (symptom !== null && !passed(state, `check:${symptom}`) && !has(state, ON_START)) {
+  if (symptom !== null && !passed(state, `check:${symptom}`) && !isKnownNow(state, ON_START)) {
     return { about: "check", check: symptom };
   }
   if (fuelOpen(state, desk.knowledge)) return { about: "fuel" };

@@ -3,6 +3,7 @@ import { askingKey, type CaseState } from "../domain/case-state.ts";
 import type { Line, Message, Phrase } from "../domain/effects.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
+import type { Performer } from "../domain/vocabulary.ts";
 import { choicesFor } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
@@ -17,6 +18,34 @@ export function cautionLines(hazards: readonly string[]): Line[] {
   return hazards.map((hazard) => line(know(wordKey("hazard", hazard, "caution")), "caution"));
 }
 
+function hazardsOf(asking: Asking, knowledge: Knowledge): readonly string[] {
+  if (asking.about === "check") return knowledge.checks.get(asking.check)?.hazards ?? [];
+  if (asking.about === "act") return knowledge.acts.get(asking.act)?.hazards ?? [];
+  if (asking.about === "remedy") return knowledge.remedies.get(asking.remedy)?.hazards ?? [];
+  return [];
+}
+
+/** Warnings in full the first time this person meets them, their names in one line after that. */
+export function cautionsFor(
+  asking: Asking,
+  given: { readonly state: CaseState; readonly to: Performer; readonly knowledge: Knowledge },
+): Line[] {
+  const { state, to, knowledge } = given;
+  if (asking.about === "act" && asking.stage === "result") return [];
+  const met = new Set(
+    state.askedEver
+      .filter((asked) => asked.to === to && askingKey(asked.asking) !== askingKey(asking))
+      .flatMap((asked) => hazardsOf(asked.asking, knowledge)),
+  );
+  const hazards = hazardsOf(asking, knowledge);
+  const again = hazards.filter((hazard) => met.has(hazard));
+  const names = { list: again.map((hazard) => ({ know: wordKey("hazard", hazard) })) };
+  return [
+    ...cautionLines(hazards.filter((hazard) => !met.has(hazard))),
+    ...(again.length === 0 ? [] : [line(phrase("cautions-as-before", { names }), "caution")]),
+  ];
+}
+
 function checkLines(knowledge: Knowledge, id: string): Line[] {
   const check = knowledge.checks.get(id);
   if (check === undefined) return [];
@@ -27,7 +56,7 @@ function checkLines(knowledge: Knowledge, id: string): Line[] {
       ? [line(phrase("type-a-reading", { unit: observation.unit }))]
       : [];
   const ask = line(know(wordKey("check", id, "ask")), "heading");
-  return [...cautionLines(check.hazards), ask, ...how, ...unit];
+  return [ask, ...how, ...unit];
 }
 
 function actLines(knowledge: Knowledge, id: string, stage: "offer" | "result"): Line[] {
@@ -36,7 +65,7 @@ function actLines(knowledge: Knowledge, id: string, stage: "offer" | "result"): 
   if (stage === "result")
     return [line(phrase("try-again-now"), "heading"), line(phrase("try-safely"))];
   const how = act.how === undefined ? [] : [line(know(wordKey("act", id, "how")))];
-  return [...cautionLines(act.hazards), line(know(wordKey("act", id, "ask")), "heading"), ...how];
+  return [line(know(wordKey("act", id, "ask")), "heading"), ...how];
 }
 
 function remedyLines(knowledge: Knowledge, id: string): Line[] {
@@ -44,7 +73,6 @@ function remedyLines(knowledge: Knowledge, id: string): Line[] {
   if (remedy === undefined) return [];
   const parts = { list: remedy.parts.map((part) => ({ know: wordKey("part", part) })) };
   return [
-    ...cautionLines(remedy.hazards),
     line(know(wordKey("remedy", id)), "heading"),
     line(know(wordKey("remedy", id, "text"))),
     ...(remedy.parts.length === 0 ? [] : [line(phrase("step-parts", { parts }))]),
@@ -98,7 +126,8 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
       ? [line(phrase("about-more", { count: aboutMore }), undefined, true)]
       : [];
   const offer = offerOf(asking);
-  const question = questionLines(asking, desk);
+  const cautions = cautionsFor(asking, { state, to: "operator", knowledge: desk.knowledge });
+  const question = [...cautions, ...questionLines(asking, desk)];
   const [first, ...rest] = question;
   const spaced = first === undefined ? [] : [{ ...first, gap: parts.before.length > 0 }, ...rest];
   return {

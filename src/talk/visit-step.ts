@@ -4,10 +4,10 @@ import type { Line, Message } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import type { PlanStep } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
-import { choicesFor } from "./choices.ts";
+import { choicesFor, DONT_KNOW, SKIP } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { questionLines } from "./question.ts";
+import { cautionsFor, questionLines } from "./question.ts";
 
 const CAUSES_OFFERED = 5;
 
@@ -56,13 +56,14 @@ export function stepMessage(
     act,
     ...(value === undefined ? {} : { value }),
   });
-  const answers = choicesFor(asking, state, desk.knowledge).map((choice) =>
-    button(choice.label, press("result", choice.value)),
-  );
+  const answers = choicesFor(asking, state, desk.knowledge)
+    .filter((choice) => choice.value !== DONT_KNOW && choice.value !== SKIP)
+    .map((choice) => button(choice.label, press("result", choice.value)));
   const ways = ["skip-step", "found", "undo", "sheet"].map((way) =>
     button(phrase(`press-${way}`), press(way)),
   );
-  const [first, ...rest] = questionLines(asking, desk);
+  const cautions = cautionsFor(asking, { state, to: "technician", knowledge: desk.knowledge });
+  const [first, ...rest] = [...cautions, ...questionLines(asking, desk)];
   const question = first === undefined ? [] : [{ ...first, gap: before.length > 0 }, ...rest];
   return {
     lines: [...before, ...question, ...toolLines(asking, desk)],

@@ -1,0 +1,92 @@
+import { compileModel } from "../diagnosis/compile.ts";
+import { chooseNext } from "../diagnosis/next-check.ts";
+import type { Evidence, Report, Situation } from "../domain/evidence.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import { ON_START } from "../domain/vocabulary.ts";
+import { AT_MACHINE } from "../talk/place.ts";
+import { evidenceFrom, type ReadCase } from "./case-file.ts";
+
+/** More questions than this no operator bears; reaching it is a fault of the stopping rule. */
+const MOST_QUESTIONS = 40;
+
+/** An interview with somebody who knows exactly what a case file says. */
+export interface Interview {
+  readonly evidence: Evidence;
+  /** Questions put, the symptom among them. */
+  readonly asked: number;
+  /** Those that the person could answer. */
+  readonly answered: number;
+  readonly questions: readonly string[];
+}
+
+interface Progress {
+  readonly reports: Report[];
+  readonly acts: ReadCase["acts"][number][];
+  readonly asked: string[];
+  answered: number;
+}
+
+function answer(read: ReadCase, observation: string, progress: Progress): boolean {
+  const facts = read.operator.filter((report) => report.observation === observation);
+  progress.reports.push(...facts);
+  return facts.length > 0;
+}
+
+function put(read: ReadCase, check: string, given: { knowledge: Knowledge; progress: Progress }) {
+  const { knowledge, progress } = given;
+  progress.asked.push(check);
+  const act = read.acts.find((one) => one.act === check);
+  if (act !== undefined) progress.acts.push(act);
+  const yields = knowledge.checks.get(check)?.yields;
+  const known = yields !== undefined && answer(read, yields, progress);
+  if (act !== undefined || known) progress.answered += 1;
+}
+
+const knows = (reports: readonly Report[], observation: string) =>
+  reports.some((report) => report.observation === observation);
+
+/**
+ * Plays the operator's interview on a written-down case: the opening, the symptom, then only what
+ * the engine asks until it stops. What the file does not say is answered "I don't know".
+ * @param most stop after this many questions
+ */
+export function simulateInterview(
+  read: ReadCase,
+  knowledge: Knowledge,
+  most = MOST_QUESTIONS,
+): Interview {
+  const model = compileModel(knowledge, read.machine);
+  const place = read.operator.filter((report) => report.observation === AT_MACHINE);
+  const progress: Progress = {
+    reports: [...read.opening, ...place],
+    acts: [],
+    asked: [],
+    answered: 0,
+  };
+  const symptom = [...knowledge.checks.values()].find(
+    (check) => check.yields === ON_START && check.performers.includes("operator"),
+  );
+  if (symptom !== undefined && most > 0 && !knows(progress.reports, ON_START)) {
+    put(read, symptom.id, { knowledge, progress });
+  }
+  while (progress.asked.length < most) {
+    const situation: Situation = {
+      performer: "operator",
+      place: "at-machine",
+      has: ["meter", "leads"],
+      asked: progress.asked,
+      refused: progress.asked,
+      urgency: "normal",
+    };
+    const evidence = evidenceFrom(progress.reports, progress.acts);
+    const next = chooseNext(model, evidence, situation);
+    if (next.kind === "stop") break;
+    put(read, next.check, { knowledge, progress });
+  }
+  return {
+    evidence: evidenceFrom(progress.reports, progress.acts),
+    asked: progress.asked.length,
+    answered: progress.answered,
+    questions: progress.asked,
+  };
+}
