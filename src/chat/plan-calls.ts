@@ -1,0 +1,108 @@
+import type { InlineKeyboardMarkup, ReplyKeyboardMarkup, ReplyKeyboardRemove } from "grammy/types";
+import type { FileRef, Press } from "../domain/effects.ts";
+import type { Rendered } from "../domain/rendered.ts";
+import { MESSAGE_LIMIT } from "../wording/split-points.ts";
+import type { MarkedText } from "./cut-text.ts";
+import { cutText } from "./cut-text.ts";
+
+/** Bot API, sendPhoto: a caption has 0-1024 characters after entities are parsed. */
+export const CAPTION_LIMIT = 1024;
+/** Observed on the platform, not documented: more buttons than this are refused. */
+const MOST_BUTTONS = 100;
+/** Keyboards for sharing are taken away with a message; it needs some text that no language minds. */
+const NOTED = "✓";
+
+export type Keyboard = InlineKeyboardMarkup | ReplyKeyboardMarkup | ReplyKeyboardRemove;
+
+type Body =
+  | { readonly send: "text"; readonly words: MarkedText }
+  | { readonly send: "file"; readonly file: FileRef; readonly words: MarkedText };
+
+/** One call that sends one message. */
+export type Call = (
+  | Body
+  | { readonly send: "place"; readonly latitude: number; readonly longitude: number }
+) & {
+  readonly keyboard?: Keyboard;
+  /** The one that carries the words and buttons, and that a later revision changes. */
+  readonly main: boolean;
+};
+
+export interface CallPlan {
+  /** False in groups, where nothing can be shared by a button. */
+  readonly direct: boolean;
+  /** A button's data; null: the button cannot be made and is left out. */
+  readonly encode: (press: Press) => string | null;
+}
+
+/** These kinds of files are shown without words. */
+const hasCaption = (file: FileRef) => file.kind !== "sticker" && file.kind !== "video-note";
+const nothing: MarkedText = { text: "", entities: [] };
+
+/**
+ * The calls that bring one rendered message to a chat, in order. A message has one keyboard at
+ * most, so what has two becomes two messages; long texts are cut.
+ */
+export function planCalls(rendered: Rendered, plan: CallPlan): readonly Call[] {
+  const { text, entities, file, place, share, endShare } = rendered;
+  const buttons = inlineKeyboard(rendered, plan.encode);
+  const removes: ReplyKeyboardRemove | null =
+    endShare === true && plan.direct ? { remove_keyboard: true } : null;
+  const offer = share !== undefined && plan.direct ? shareKeyboard(share) : null;
+  const keyboard = buttons ?? removes ?? offer;
+  const body = bodyCalls({ text, entities }, file, keyboard);
+  const isOnBody = (candidate: Keyboard) => body.length > 0 && keyboard === candidate;
+  return [
+    ...(removes === null || isOnBody(removes) ? [] : [note(NOTED, removes)]),
+    ...body,
+    ...(place === undefined ? [] : [{ send: "place", main: false, ...place } as const]),
+    ...(offer === null || share === undefined || isOnBody(offer) ? [] : [note(share.label, offer)]),
+  ];
+}
+
+const note = (text: string, keyboard: Keyboard): Call => ({
+  send: "text",
+  words: { text, entities: [] },
+  keyboard,
+  main: false,
+});
+
+/** File and words: one message where the words fit under the file, else one after the other. */
+function bodyCalls(
+  words: MarkedText,
+  file: FileRef | undefined,
+  keyboard: Keyboard | null,
+): readonly Call[] {
+  const fits = file !== undefined && hasCaption(file) && words.text.length <= CAPTION_LIMIT;
+  const pieces = fits ? [] : cutText(words, MESSAGE_LIMIT);
+  const calls: Body[] = pieces.map((piece) => ({ send: "text", words: piece }));
+  if (file !== undefined) calls.unshift({ send: "file", file, words: fits ? words : nothing });
+  return calls.map((call, index): Call => {
+    const last = index === calls.length - 1;
+    return { ...call, main: last, ...(last && keyboard !== null ? { keyboard } : {}) };
+  });
+}
+
+function inlineKeyboard(
+  { buttons }: Rendered,
+  encode: CallPlan["encode"],
+): InlineKeyboardMarkup | null {
+  let left = MOST_BUTTONS;
+  const rows = buttons
+    .map((row) =>
+      row.flatMap(({ label, press }) => {
+        const data = encode(press);
+        return data === null || left-- <= 0 ? [] : [{ text: label || "…", callback_data: data }];
+      }),
+    )
+    .filter((row) => row.length > 0);
+  return rows.length === 0 ? null : { inline_keyboard: rows };
+}
+
+function shareKeyboard({ kind, label }: NonNullable<Rendered["share"]>): ReplyKeyboardMarkup {
+  const button =
+    kind === "location"
+      ? { text: label, request_location: true }
+      : { text: label, request_contact: true };
+  return { keyboard: [[button]], resize_keyboard: true, one_time_keyboard: true };
+}
