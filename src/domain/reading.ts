@@ -68,6 +68,7 @@ export interface BandRule {
   readonly observation: string;
   /** `h` for lengths of time, `ago` for hours before now, else the unit of the quantity. */
   readonly unit: string;
+  /** Words that must stand near it; none: the unit alone says it. */
   readonly near: readonly Pattern[];
   /** Words that rule it out in the same clause. */
   readonly unless: readonly Pattern[];
@@ -87,6 +88,8 @@ export interface Grammar {
   readonly joins: readonly string[];
   /** Words after which what follows is what happens now: "then", "now". */
   readonly sequence: readonly string[];
+  /** Words left aside at the edge of a clause: "still nothing" is "nothing". */
+  readonly fillers: readonly string[];
   readonly now: readonly Pattern[];
   readonly before: readonly Pattern[];
   /** Someone else says so: for the sentence, or for the whole message. */
@@ -110,6 +113,9 @@ export interface NumberWords {
   readonly ago: readonly string[];
   /** Words that make the month after them a time ago: "since october". */
   readonly since: readonly string[];
+  /** "between 12 and 13": the words before the first and before the second number. */
+  readonly between: readonly string[];
+  readonly betweenAnd: readonly string[];
   /** Words after a nominal voltage that make it the machine's: "a 6 volt system". */
   readonly nominal: readonly string[];
   /** Words after a number of years that make it an age. */
@@ -150,8 +156,8 @@ export interface Phrases {
   readonly components: PhraseLists;
   readonly replaced: readonly Pattern[];
   readonly notReplaced: readonly Pattern[];
-  /** What a replaced part is an answer to. */
-  readonly replacedMeans: readonly StateClaim[];
+  /** What replacing a part is an answer to, by component; `any` for every one. */
+  readonly replacedMeans: ReadonlyMap<string, readonly StateClaim[]>;
   readonly urgency: { readonly high: readonly Pattern[]; readonly low: readonly Pattern[] };
   readonly redFlags: PhraseLists;
   readonly commands: PhraseLists;

@@ -63,7 +63,11 @@ export function buildPhrases(
     components: lists(bench, file.components, ["components"]),
     replaced: patterns(bench, file.replaced, ["replaced"]),
     notReplaced: patterns(bench, file["not-replaced"] ?? [], ["not-replaced"]),
-    replacedMeans: claims(bench, file["replaced-means"], ["replaced-means"]),
+    replacedMeans: new Map(
+      Object.entries(file["replaced-means"] ?? {}).map(
+        ([id, text]) => [id, claims(bench, text, ["replaced-means", id])] as const,
+      ),
+    ),
     urgency: {
       high: patterns(bench, file.urgency.high, ["urgency", "high"]),
       low: patterns(bench, file.urgency.low, ["urgency", "low"]),
@@ -203,7 +207,7 @@ function bandOf(
   return {
     observation: band.observation,
     unit: band.unit,
-    near: patterns(bench, band.near, [...path, "near"]),
+    near: patterns(bench, band.near ?? [], [...path, "near"]),
     unless: patterns(bench, band.unless ?? [], [...path, "unless"]),
     states,
   };
@@ -218,6 +222,7 @@ function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     perceive: split(file.perceive),
     joins: split(file.joins),
     sequence: split(file.sequence),
+    fillers: split(file.fillers),
     now: patterns(bench, file.now, at("now")),
     before: patterns(bench, file.before, at("before")),
     secondHand: patterns(bench, file["second-hand"], at("second-hand")),
@@ -237,6 +242,8 @@ function numbersOf(bench: Bench, file: PhrasesFile["numbers"]): NumberWords {
     units: new Map(Object.entries(file.units).map(([unit, list]) => [unit, split(list)] as const)),
     about: split(file.about),
     rangeWords: split(file.range),
+    between: split(file.between),
+    betweenAnd: split(file["between-and"]),
     times: file.times.map((time, index) => ({
       ...time,
       say: patterns(bench, time.say, ["numbers", "times", index, "say"]),

@@ -34,6 +34,7 @@ const grammar = z.strictObject({
   perceive: words,
   joins: words,
   sequence: words,
+  fillers: words,
   now: phrases,
   before: phrases,
   "second-hand": phrases,
@@ -48,6 +49,8 @@ const numbers = z.strictObject({
   units: z.record(z.string(), words),
   about: words,
   range: words,
+  between: words,
+  "between-and": words,
   times: z.array(
     z.strictObject({ hours: z.number().gt(0), ago: z.boolean().default(false), say: phrases }),
   ),
@@ -61,7 +64,7 @@ const numbers = z.strictObject({
 const band = z.strictObject({
   observation: z.string(),
   unit: z.string(),
-  near: phrases,
+  near: phrases.optional(),
   unless: phrases.optional(),
   /** `state below 24`, several with commas between them; the last has no limit. */
   states: z.string().min(1),
@@ -92,7 +95,7 @@ export const PhrasesFile = z.strictObject({
   components: z.record(z.string(), phrases),
   replaced: phrases,
   "not-replaced": phrases.optional(),
-  "replaced-means": claims.optional(),
+  "replaced-means": z.record(z.string(), claims).optional(),
   urgency: z.strictObject({ high: phrases, low: phrases }),
   "red-flags": z.record(z.string(), phrases),
   commands: z.partialRecord(z.enum(commands), phrases),

@@ -6,10 +6,11 @@ import type {
   StateReading,
   ValueReading,
 } from "../domain/reading.ts";
+import { stateIn } from "./bands.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { plausibleRange, roundReading } from "./measures.ts";
-import type { Quantity } from "./numbers.ts";
+import type { Quantity } from "./quantity.ts";
 import type { Scopes } from "./scopes.ts";
 import { spanOf } from "./span.ts";
 import { matchTitles } from "./titles.ts";
@@ -47,6 +48,7 @@ export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput
     expecting.offered ??
     observation.states.map((state) => ({ state: state.id, title: state.title }));
   const chosen =
+    byQuantity(observation.id, input) ??
     byNumber(text, offered, input.language) ??
     matchTitles(text, { observation, offered, language: input.language });
   if (chosen === null) return noAnswer;
@@ -67,6 +69,18 @@ interface Chosen {
   readonly state: string;
   /** How much of the title was said, in (0, 1]. */
   readonly share: number;
+}
+
+/** "three weeks", "minus ten": a quantity where the state is a band of one. */
+function byQuantity(observation: string, input: AnswerInput): Chosen | null {
+  const bands = input.language.phrases.bands.filter((band) => band.observation === observation);
+  for (const quantity of input.quantities) {
+    for (const band of bands) {
+      const state = stateIn(band, quantity);
+      if (state !== null) return { state, share: 1 };
+    }
+  }
+  return null;
 }
 
 /** "2", "2)", "the second", "last one": the place of a button. */

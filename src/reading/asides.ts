@@ -16,9 +16,12 @@ export interface Asides {
   readonly covered: readonly Stretch[];
 }
 
+/** Under this id stand wordings that look like a danger and are none: "white smoke". */
+const NO_DANGER = "none";
+
 /** Parts, replacements, red flags, urgency and fuel, wherever they stand. */
 export function findAsides(text: Clauses, language: Language): Asides {
-  const matches = language.asides.longest(text);
+  const matches = language.asides.longest(text).filter((match) => match.owner.id !== NO_DANGER);
   const denied = denials(text, matches, language.words);
   const said = matches.filter((_, index) => denied[index] !== true);
   const list = (name: Aside["list"]): readonly Match<Aside>[] =>

@@ -41,7 +41,7 @@ export function claimsOf(
   const denied: StateReading[] = [];
   const open: Open[] = [];
   for (const mention of mentions) {
-    const base = readingOf(text, [mention]);
+    const base = readingOf(text, [mention], mention.sign.sure);
     for (const claim of deniedStates(mention)) denied.push({ ...base, ...claim });
     if (settled.has(mention)) continue;
     const meaning = meaningOf(mention);
@@ -56,11 +56,11 @@ export function claimsOf(
 }
 
 function jointClaims(text: Clauses, joint: Joint): readonly Claim[] {
-  const base = readingOf(text, joint.mentions);
+  const base = readingOf(text, joint.mentions, SURE_TOGETHER);
   const last = joint.mentions.reduce((a, b) => (b.to > a.to ? b : a));
   const past = joint.mentions.every((mention) => mention.sign.past);
   return joint.rule.means.map((claim) => ({
-    ...claimFrom({ ...base, probability: SURE_TOGETHER * base.probability, ...claim }, last),
+    ...claimFrom({ ...base, ...claim }, last),
     past,
     givesWay: false,
   }));
@@ -76,13 +76,13 @@ function claimFrom(reading: StateReading, mention: Mention): Claim {
   };
 }
 
-function readingOf(text: Clauses, mentions: readonly Mention[]): StateReading {
+function readingOf(text: Clauses, mentions: readonly Mention[], sure: number): StateReading {
   const from = Math.min(...mentions.map((mention) => mention.from));
   const to = Math.max(...mentions.map((mention) => mention.to));
   return {
     observation: "",
     state: "",
-    probability: Math.min(...mentions.map((mention) => mention.sure)),
+    probability: sure * Math.min(...mentions.map((mention) => mention.spelt)),
     hedge: Math.max(...mentions.map((mention) => mention.scope.hedge)),
     source: mentions.some((mention) => mention.scope.source === "other") ? "other" : "self",
     span: [text.tokens[from]?.from ?? 0, text.tokens[to - 1]?.to ?? 0],

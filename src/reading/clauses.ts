@@ -7,7 +7,7 @@ export interface Clauses {
   readonly clauses: readonly number[];
   /** Sentence number of each token. */
   readonly sentences: readonly number[];
-  /** True at the beginning and the end of a clause, joining words left aside. */
+  /** True at the beginning and the end of a clause; joining words and "now", "then" left aside. */
   edge(at: number): boolean;
   /** True where no punctuation stands between this token and the one before. */
   joined(at: number): boolean;
@@ -15,12 +15,19 @@ export interface Clauses {
   isDenial(at: number): boolean;
 }
 
+export interface ClauseWords {
+  readonly joins: ReadonlySet<string>;
+  /** Joining words, time words and the like, left aside at an edge. */
+  readonly fillers: ReadonlySet<string>;
+  readonly not: ReadonlySet<string>;
+}
+
 /** Cuts a message into clauses. */
 export function cutClauses(
   tokens: readonly Token[],
-  words: { readonly joins: ReadonlySet<string>; readonly not: ReadonlySet<string> },
+  words: ClauseWords,
 ): Clauses {
-  const { joins, not } = words;
+  const { joins, not, fillers } = words;
   const clauses: number[] = [];
   const sentences: number[] = [];
   let clause = -1;
@@ -39,7 +46,7 @@ export function cutClauses(
     if (at <= 0 || at >= tokens.length) return true;
     const here = tokens[at]?.stem ?? "";
     const previous = tokens[at - 1]?.stem ?? "";
-    return clauses[at] !== clauses[at - 1] || joins.has(previous) || joins.has(here);
+    return clauses[at] !== clauses[at - 1] || fillers.has(previous) || fillers.has(here);
   };
   const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none";
   const isDenial = (at: number): boolean => not.has(tokens[at]?.stem ?? "");

@@ -14,6 +14,9 @@ export function commandOf(text: Clauses, language: Language): Command | null {
   };
   const [first, ...others] = language.commands.longest(text);
   if (first === undefined || others.length > 0) return null;
+  // "no rush" is no "no".
+  const isBare = first.owner === "yes" || first.owner === "no";
+  if (isBare && first.to - first.from < text.tokens.length) return null;
   for (let at = 0; at < text.tokens.length; at += 1) {
     if ((at < first.from || at >= first.to) && telling(at)) return null;
   }

@@ -39,6 +39,7 @@ export interface GrammarWords {
   readonly perceive: ReadonlySet<string>;
   readonly joins: ReadonlySet<string>;
   readonly sequence: ReadonlySet<string>;
+  readonly fillers: ReadonlySet<string>;
   /** Place of a button by the stem of its ordinal; -1 = the last. */
   readonly ordinals: ReadonlyMap<string, number>;
   readonly nominal: ReadonlySet<string>;
@@ -81,6 +82,7 @@ export function compileLanguage(phrases: Phrases): Language {
       perceive: stemsOf(grammar.perceive),
       joins: stemsOf(grammar.joins),
       sequence: stemsOf(grammar.sequence),
+      fillers: stemsOf([...grammar.joins, ...grammar.sequence, ...grammar.fillers]),
       ordinals: new Map(
         [...phrases.numbers.ordinals].map(([word, place]) => [lexicon.stems(word).join(" "), place]),
       ),

@@ -2,7 +2,7 @@ import type { MachineHints, MachineSynonyms } from "../domain/reading.ts";
 import { type Fuel, fuels } from "../domain/vocabulary.ts";
 import type { Clauses } from "./clauses.ts";
 import { matchMachineKind } from "./machine-kind.ts";
-import type { Quantity } from "./numbers.ts";
+import type { Quantity } from "./quantity.ts";
 
 /** System voltages that exist on these machines. */
 const systemVolts: readonly number[] = [6, 12, 24];
@@ -20,27 +20,35 @@ export interface HintInput {
   readonly age: ReadonlySet<string>;
 }
 
+/** Hints, and the quantities they were taken from. */
+export interface Hinted {
+  readonly hints: MachineHints;
+  readonly used: readonly Quantity[];
+}
+
 /** What a message says of the machine itself. */
-export function machineHints(text: string, clauses: Clauses, input: HintInput): MachineHints {
+export function machineHints(text: string, clauses: Clauses, input: HintInput): Hinted {
   const kind = matchMachineKind(text, input.machines);
   const fuel = fuels.find((one): one is Fuel => one === input.fuel) ?? kind.fuel;
-  const found = (unit: string): number | undefined =>
-    input.quantities.find((one) => one.unit === unit)?.value;
+  const found = (unit: string): Quantity | undefined =>
+    input.quantities.find((one) => one.unit === unit);
   const years = input.quantities.find((one) => isAge(clauses, one, input.age));
   const hours = input.quantities.find(
     (one) => one.saidUnit === "h" && one.value >= LEAST_METER_HOURS,
   );
   const volts = input.quantities.find((one) => isNominal(clauses, one, input.nominal));
   const [cylinders, horsepower] = [found("cyl"), found("hp")];
-  return {
+  const hints: MachineHints = {
     ...kind,
     ...(fuel === undefined ? {} : { fuel }),
     ...(volts === undefined ? {} : { volts: volts.value }),
     ...(hours === undefined ? {} : { hours: hours.value }),
     ...(years === undefined ? {} : { ageYears: Math.round(years.value / HOURS_IN_YEAR) }),
-    ...(cylinders === undefined ? {} : { cylinders }),
-    ...(horsepower === undefined ? {} : { horsepower }),
+    ...(cylinders === undefined ? {} : { cylinders: cylinders.value }),
+    ...(horsepower === undefined ? {} : { horsepower: horsepower.value }),
   };
+  const used = [volts, hours, years, cylinders, horsepower].filter((one) => one !== undefined);
+  return { hints, used };
 }
 
 /** "a 12 volt battery", "6V system": a whole nominal voltage in front of what it belongs to. */

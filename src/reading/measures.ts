@@ -6,19 +6,18 @@ import type {
   Phrases,
   ReaderModel,
   ReaderObservation,
-  StateReading,
   ValueReading,
 } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Place } from "./grammar.ts";
-import type { Quantity } from "./numbers.ts";
+import { isNominal } from "./machine-hints.ts";
+import type { Quantity } from "./quantity.ts";
 import type { Match } from "./patterns.ts";
 import type { Scopes } from "./scopes.ts";
 import { spanOf } from "./span.ts";
 
 export interface Measured {
   readonly values: readonly ValueReading[];
-  readonly states: readonly StateReading[];
   readonly ambiguous: readonly Ambiguous[];
   readonly implausible: readonly Implausible[];
   /** Quantities that found their observation. */
@@ -50,15 +49,12 @@ export function placeQuantities(
 ): Measured {
   const near = input.language.places.all(text);
   const values: ValueReading[] = [];
-  const states: StateReading[] = [];
   const open: Ambiguous[] = [];
   const implausible: Implausible[] = [];
   const placed: Quantity[] = [];
   for (const quantity of quantities) {
-    const band = bandOf(text, quantity, near, input.language.phrases);
-    if (band !== null && input.model.observations.has(band.observation)) {
+    if (isNominal(text, quantity, input.language.words.nominal)) {
       placed.push(quantity);
-      states.push({ ...band, probability: SURE_IF_PLACED, ...told(text, quantity, input.scopes) });
       continue;
     }
     const candidates = candidatesFor(text, quantity, near, input.language.phrases);
@@ -81,7 +77,7 @@ export function placeQuantities(
       });
     } else open.push({ span: spanOf(text, quantity), options: optionsOf(quantity, fitting) });
   }
-  return { values, states, ambiguous: open, implausible, placed };
+  return { values, ambiguous: open, implausible, placed };
 }
 
 function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly AmbiguousOption[] {
@@ -113,41 +109,25 @@ function candidatesFor(
         owner.index === index &&
         text.sentences[from] === text.sentences[quantity.from],
     );
-    if (about.some(({ owner }) => owner.rulesOut)) return [];
-    const words = about.map((match) => nearness(text, match, quantity));
-    const score = Math.max(quantity.unit === null ? 0 : measure.weight, ...words);
+    const clause = text.clauses[quantity.from];
+    const ruledOut = about.some(
+      ({ owner, from }) => owner.rulesOut && text.clauses[from] === clause,
+    );
+    if (ruledOut) return [];
+    const words = about
+      .filter(({ owner }) => !owner.rulesOut)
+      .map((match) => nearness(text, match, quantity));
+    const unsaid = quantity.unit === null || calledAmps ? 0 : measure.weight;
+    const score = Math.max(unsaid, ...words);
     return score <= 0 ? [] : [{ measure, score: calledAmps ? score * CALLED_AMPS : score }];
   });
 }
 
 /** At least 1 in the same clause, more for longer phrases; less in another clause. */
 function nearness(text: Clauses, match: Match<Place>, quantity: Quantity): number {
-  const sameClause = text.clauses[match.from] === text.clauses[quantity.from];
-  return sameClause ? 1 + match.words / 4 : 0.9;
-}
-
-function bandOf(
-  text: Clauses,
-  quantity: Quantity,
-  near: readonly Match<Place>[],
-  phrases: Phrases,
-): { readonly observation: string; readonly state: string } | null {
-  const clause = text.clauses[quantity.from];
-  for (const [index, band] of phrases.bands.entries()) {
-    if (quantity.unit !== band.unit) continue;
-    // A time ago ("used it all week, even an hour ago") belongs to its whole sentence.
-    const within = (from: number): boolean =>
-      band.unit === "ago"
-        ? text.sentences[from] === text.sentences[quantity.from]
-        : text.clauses[from] === clause;
-    const about = near.filter(
-      ({ owner, from }) => owner.list === "band" && owner.index === index && within(from),
-    );
-    if (about.length === 0 || about.some(({ owner }) => owner.rulesOut)) continue;
-    const state = band.states.find((one) => quantity.value < one.upTo);
-    if (state !== undefined) return { observation: band.observation, state: state.state };
-  }
-  return null;
+  const clause = text.clauses[match.from];
+  const ends = [text.clauses[quantity.from], text.clauses[quantity.to - 1]];
+  return ends.includes(clause) ? 1 + match.words / 4 : 0.9;
 }
 
 /** Bounds of a reading on a machine of these volts; null where there are none. */

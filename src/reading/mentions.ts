@@ -13,8 +13,8 @@ export interface Mention {
   readonly from: number;
   readonly to: number;
   readonly scope: Scope;
-  /** P(the person means the sign), in (0, 1]. */
-  readonly sure: number;
+  /** P(the words are the sign's, spelling considered), in (0, 1]. */
+  readonly spelt: number;
 }
 
 /** A misspelt word is a little less sure than one that is spelt as expected. */
@@ -37,7 +37,7 @@ export function findMentions(
     from: match.from,
     to: match.to,
     scope: scopes.of(match.from),
-    sure: match.owner.sure * spellingOf(text, match),
+    spelt: spellingOf(text, match),
   }));
 }
 

@@ -1,5 +1,5 @@
 import type { Token } from "./language.ts";
-import type { Quantity } from "./numbers.ts";
+import type { Quantity } from "./quantity.ts";
 
 const HOUR = 3_600_000;
 

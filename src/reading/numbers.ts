@@ -5,22 +5,8 @@ import { monthsAgo } from "./months.ts";
 import { parseNumber } from "./parse-number.ts";
 import type { PatternIndex } from "./patterns.ts";
 import { type NumberTables, type Plain, plainNumber } from "./plain-number.ts";
+import type { Quantity } from "./quantity.ts";
 import { toCanonical } from "./units.ts";
-
-/** A number with its unit, as it stands in the text. */
-export interface Quantity {
-  readonly value: number;
-  /** Half the width of what was said: a range, or "about"; 0 when exact. */
-  readonly spread: number;
-  /** V, A, °C, bar, SG, h, `ago` (hours before now) …; null when none was said. */
-  readonly unit: string | null;
-  /** The unit before it was converted: `week` for "two weeks". */
-  readonly saidUnit: string | null;
-  /** True where it was written with a decimal mark. */
-  readonly decimal: boolean;
-  readonly from: number;
-  readonly to: number;
-}
 
 export interface NumberReader {
   /** @param now epoch milliseconds; null: names of months are not read */
@@ -34,6 +20,8 @@ interface Tables extends NumberTables {
   readonly units: ReadonlyMap<string, string>;
   readonly about: ReadonlySet<string>;
   readonly range: ReadonlySet<string>;
+  readonly between: ReadonlySet<string>;
+  readonly betweenAnd: ReadonlySet<string>;
   readonly ago: ReadonlySet<string>;
 }
 
@@ -54,6 +42,8 @@ export function createNumberReader(
     ),
     about: stemsOf(words.about),
     range: stemsOf(words.rangeWords),
+    between: stemsOf(words.between),
+    betweenAnd: stemsOf(words.betweenAnd),
     ago: stemsOf(words.ago),
   };
   const months = new Map(
@@ -101,7 +91,9 @@ function readOne(text: Clauses, from: number, tables: Tables): Quantity | null {
   const first = plainNumber(tokens, from, tables);
   if (first === null) return null;
   const firstUnit = unitAt(tokens, first.to, tables);
-  const second = rangeEnd(tokens, firstUnit?.to ?? first.to, tables);
+  const between = tables.between.has(tokens[from - 1]?.stem ?? "");
+  const range = between ? tables.betweenAnd : tables.range;
+  const second = rangeEnd(tokens, firstUnit?.to ?? first.to, { ...tables, range });
   const last = second ?? first;
   const unit = unitAt(tokens, last.to, tables) ?? firstUnit;
   // "a", "one", "half" are numbers only in front of a unit.

@@ -38,17 +38,28 @@ function near(text: Clauses, one: Match<Aside>, next: Match<Aside>): boolean {
   return sameSentence && next.from - one.to <= WORDS_BETWEEN;
 }
 
-/** What it answers that parts were replaced: once, however many they were. */
+/** The kind of claim that holds for every part. */
+const ANY = "any";
+
+/** What it answers that parts were replaced; each claim once, however many parts say it. */
 export function replacedReadings(
   text: Clauses,
   parts: readonly Match<Aside>[],
   input: { readonly language: Language; readonly model: ReaderModel; readonly scopes: Scopes },
 ): readonly StateReading[] {
-  const [first] = parts;
-  if (first === undefined) return [];
-  const { hedge, source } = input.scopes.of(first.from);
-  const told = { probability: SURE_OF_REPLACED, hedge, source, span: spanOf(text, first) };
-  return input.language.phrases.replacedMeans
-    .filter((claim) => input.model.observations.has(claim.observation))
-    .map((claim) => ({ ...claim, ...told }));
+  const { replacedMeans } = input.language.phrases;
+  const readings = new Map<string, StateReading>();
+  for (const part of parts) {
+    const { hedge, source } = input.scopes.of(part.from);
+    const told = { probability: SURE_OF_REPLACED, hedge, source, span: spanOf(text, part) };
+    for (const id of [ANY, part.owner.id]) {
+      for (const claim of replacedMeans.get(id) ?? []) {
+        const key = `${claim.observation}=${claim.state}`;
+        const known = input.model.observations.get(claim.observation);
+        const isState = known?.states.some((state) => state.id === claim.state) === true;
+        if (isState && !readings.has(key)) readings.set(key, { ...claim, ...told });
+      }
+    }
+  }
+  return [...readings.values()];
 }

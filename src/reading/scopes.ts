@@ -32,7 +32,7 @@ export function findScopes(
 ): Scopes {
   const found = language.markers
     .longest(text)
-    .filter((marker) => !signs.some((sign) => isInside(marker, sign)));
+    .filter((marker) => !isTime(marker) || !signs.some((sign) => isInside(marker, sign)));
   const when = new Map<number, When>();
   const hedge = new Map<number, number>();
   const others = new Set<number>();
@@ -59,6 +59,10 @@ export function findScopes(
     };
   };
   return { of, marked };
+}
+
+function isTime({ owner }: Match<Marker>): boolean {
+  return owner.kind === "now" || owner.kind === "before";
 }
 
 /** "now" is no time word within "now and then". */

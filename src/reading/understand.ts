@@ -8,15 +8,17 @@ import type {
 } from "../domain/reading.ts";
 import { type Answer, answerTo } from "./answers.ts";
 import { type Asides, findAsides } from "./asides.ts";
+import { readBands } from "./bands.ts";
 import { claimsOf } from "./claims.ts";
 import { type Clauses, cutClauses } from "./clauses.ts";
 import { commandOf } from "./commands.ts";
 import type { Aside, Language } from "./grammar.ts";
-import { machineHints } from "./machine-hints.ts";
+import { type Hinted, machineHints } from "./machine-hints.ts";
 import { type Measured, placeQuantities } from "./measures.ts";
 import { findMentions, type Mention } from "./mentions.ts";
-import type { NumberReader, Quantity } from "./numbers.ts";
+import type { NumberReader } from "./numbers.ts";
 import type { Match } from "./patterns.ts";
+import type { Quantity } from "./quantity.ts";
 import { replacedReadings } from "./replaced.ts";
 import { findScopes, type Scopes } from "./scopes.ts";
 import { type Settled, settle } from "./settle.ts";
@@ -55,27 +57,32 @@ export function understand(
   const { mentions, scopes, settled } = readSigns(clauses, language, model);
   const quantities = numbers.quantities(clauses, options.now ?? null);
   const volts = options.volts ?? USUAL_VOLTS;
-  const measured = placeQuantities(clauses, quantities, { language, model, scopes, volts });
+  const banded = readBands(clauses, quantities, { language, model, scopes });
+  const rest = quantities.filter((one) => !banded.placed.includes(one));
+  const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
   const asides = findAsides(clauses, language);
   const input = { language, model, scopes, quantities, volts };
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
   const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes });
+  const hinted = hintsOf(text, clauses, { quantities, asides, language, model });
   const covered = coverage(clauses, [
+    ...hinted.used,
     ...mentions,
     ...measured.placed,
+    ...banded.placed,
     ...asides.covered,
     ...(answer?.covered ?? []),
   ]);
   return {
     language: language.phrases.language,
-    ...merge({ settled, measured, replaced, answer, expected: options.expecting?.observation }),
+    ...merge({ settled, measured, others: [...banded.readings, ...replaced], answer, expected: options.expecting?.observation }),
     notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
     denied: settled.denied,
     earlier: settled.earlier,
     implausible: [...(answer?.implausible ?? []), ...measured.implausible],
     ...named(clauses, asides),
-    machine: hintsOf(text, clauses, { quantities, asides, language, model }),
+    machine: hinted.hints,
     command: commandOf(clauses, language),
   };
 }
@@ -97,7 +104,7 @@ function readSigns(clauses: Clauses, language: Language, model: ReaderModel): Si
 interface Parts {
   readonly settled: Settled;
   readonly measured: Measured;
-  readonly replaced: readonly Understood[];
+  readonly others: readonly Understood[];
   readonly answer: Answer | null;
   readonly expected: string | undefined;
 }
@@ -106,16 +113,16 @@ interface Parts {
 function merge({
   settled,
   measured,
-  replaced,
+  others,
   answer,
   expected,
 }: Parts): Pick<ReadingResult, "understood" | "ambiguous"> {
   const answered = [...(answer?.states ?? []), ...(answer?.values ?? [])];
-  const read = [...settled.understood, ...measured.states, ...replaced, ...measured.values];
+  const read = [...settled.understood, ...others, ...measured.values];
   const open = [...settled.ambiguous, ...measured.ambiguous];
   if (answered.length > 0 || expected === undefined) {
-    const others = read.filter((one) => one.observation !== answered[0]?.observation);
-    return { understood: [...answered, ...others], ambiguous: answered.length > 0 ? [] : open };
+    const beside = read.filter((one) => one.observation !== answered[0]?.observation);
+    return { understood: [...answered, ...beside], ambiguous: answered.length > 0 ? [] : open };
   }
   const meant = open.flatMap((one) => meantBy(one, expected));
   const narrowed = open.filter((one) => meantBy(one, expected).length === 0);
@@ -157,7 +164,7 @@ interface HintParts {
   readonly model: ReaderModel;
 }
 
-function hintsOf(text: string, clauses: Clauses, parts: HintParts): ReadingResult["machine"] {
+function hintsOf(text: string, clauses: Clauses, parts: HintParts): Hinted {
   const { quantities, asides, language, model } = parts;
   const { nominal, age } = language.words;
   const hints = { quantities, machines: model.machines, fuel: asides.fuel, nominal, age };

@@ -22,10 +22,23 @@ const states: Readonly<Record<string, string>> = {
   "joint-look": "clean corroded loose hot",
   outdoors: "hot mild frost hard-frost",
   "at-machine": "yes can-go no for-someone-else",
+  "flooding-signs": "none smell drips",
+  "plug-look": "dry wet sooty",
+  "oil-look": "normal overfull milky smells-of-fuel low",
+  "air-filter-look": "clean dirty blocked",
+  "fuse-look": "good blown loose-or-burnt not-found",
+  "turns-by-hand": "free stiff stuck",
+  "fuel-valve-click": "clicks silent",
+  "stop-valve-click": "clicks silent",
+  "battery-age": "new middle old",
+  "click-sound": "none faint loud repeated",
 };
 
 const events =
   "battery-removed jump-started charged pressure-washed welded hit-something tipped ran-dry refuelled flooded rodents-seen parts-replaced";
+
+const work =
+  "battery-work cable-work starter-work switch-work wiring-work fuel-work carburettor-work ignition-work engine-work oil-work deck-work";
 
 /** Plausible readings on a 12 V machine; common practice. */
 const volts: Readonly<Record<string, readonly [number, number]>> = {
@@ -40,7 +53,7 @@ const volts: Readonly<Record<string, readonly [number, number]>> = {
   "ground-drop-volts": [0, 13],
   "minus-clamp-drop-volts": [0, 13],
   "plus-clamp-drop-volts": [0, 13],
-  "charging-volts": [0, 18],
+  "charging-volts": [10, 20],
 };
 
 /** The core observations, with titles as a shop might word them; enough to test the reader on. */
@@ -48,19 +61,18 @@ export function coreModel(): ReaderModel {
   const observations = new Map<string, ReaderObservation>();
   for (const [id, list] of Object.entries(states)) observations.set(id, stated(id, "states", list));
   observations.set("recent-event", stated("recent-event", "list", events));
-  observations.set("recent-work", stated("recent-work", "text", ""));
+  observations.set("recent-work", stated("recent-work", "list", work));
   for (const [id, plausible] of Object.entries(volts)) {
     const base = { id, kind: "number" as const, states: [], unit: "V", scalesWithVolts: true };
     observations.set(id, { ...base, plausible });
   }
-  observations.set("starter-amps", {
-    id: "starter-amps",
-    kind: "number",
-    states: [],
-    unit: "A",
-    scalesWithVolts: false,
-    plausible: [0, 2000],
-  });
+  for (const [id, most] of [
+    ["starter-amps", 1500],
+    ["resting-draw", 20],
+  ] as const) {
+    const base = { id, kind: "number" as const, states: [], unit: "A", scalesWithVolts: false };
+    observations.set(id, { ...base, plausible: [0, most] });
+  }
   return {
     observations,
     machines: [
