@@ -38,7 +38,7 @@ export const SIMULATED_ACTS = ["jump", "charge", "clean", "earth-lead", "bridge"
 export const TEMPERATURE_BANDS = { hot: 32, mild: 20, frost: 0, "hard-frost": -15 } as const;
 export type TemperatureBand = keyof typeof TEMPERATURE_BANDS;
 /** Each machine stands at a temperature drawn within this of its band's middle, in kelvin. */
-const BAND_HALF_WIDTH = 4;
+export const BAND_HALF_WIDTH = 4;
 
 /** Share of machines that have a mild second fault beside the real one. */
 export const COMPANION_SHARE = 0.25;
@@ -59,7 +59,9 @@ export interface Block {
 
 export interface BlockRequest {
   readonly hypothesis: string;
-  readonly band: TemperatureBand;
+  /** Middle of the machines' temperatures, and how far they lie from it at most. */
+  readonly celsius: number;
+  readonly kelvinAround: number;
   readonly seed: number;
   readonly machines: number;
   /** Which helping of machines of the same kind: 0 stands in the bank, more are topped up. */
@@ -89,12 +91,12 @@ export function openSimulator(network: CircuitNetwork): Simulator {
  * @returns the block
  */
 export function simulateBlock(simulator: Simulator, request: BlockRequest): Block {
-  const { hypothesis, machines, band, seed, helping = 0 } = request;
-  const random = createRandom(seed, `${hypothesis}/${band}/${helping}`);
+  const { hypothesis, machines, celsius: middle, kelvinAround, seed, helping = 0 } = request;
+  const random = createRandom(seed, `${hypothesis}/${middle}/${helping}`);
   const gauges = findGauges(simulator.assembly);
   const block = emptyBlock(simulator, gauges, request);
   for (let i = 0; i < machines; i++) {
-    const celsius = TEMPERATURE_BANDS[band] + BAND_HALF_WIDTH * (2 * random.next() - 1);
+    const celsius = middle + kelvinAround * (2 * random.next() - 1);
     const pair = drawPair(simulator, request, random);
     recordMachine(simulator, block, i, { ...pair, gauges, celsius, random });
   }

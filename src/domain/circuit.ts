@@ -131,6 +131,8 @@ export interface CircuitNetwork {
   readonly id: string;
   readonly title: string;
   readonly uses: readonly CircuitUse[];
+  /** Weighed beside the 12 V circuit where nobody stated the volts. */
+  readonly weighedUnstated: boolean;
   /** Nominal volts: 6, 12 or 24. */
   readonly volts: number;
   readonly earth: "negative" | "positive";
@@ -202,11 +204,13 @@ export interface JointLikelihood {
   readonly observations: ReadonlySet<string>;
   /** Fault ids, `nothing-wrong`, and pairs `a+b` with a before b in the fault list. */
   readonly hypotheses: readonly string[];
+  /** Whether it can weigh this item: it knows some observations only as found, not after acts. */
+  weighs(evidence: CircuitEvidence): boolean;
   /** The states of an observation; empty for readings. */
   statesOf(observation: string): readonly string[];
   /**
    * Natural logarithm of P(evidence | hypothesis), one entry a hypothesis, always finite.
-   * Evidence about observations it does not know is refused with a RangeError.
+   * Evidence that it does not weigh is refused with a RangeError.
    */
   logLikelihood(evidence: readonly CircuitEvidence[]): Float64Array;
   /**

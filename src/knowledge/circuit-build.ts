@@ -75,6 +75,7 @@ function networkOf(
     id: shape.id,
     title: shape.title,
     uses: Object.entries(shape.for ?? {}).map(([kind, fuels]) => ({ kind, fuels })),
+    weighedUnstated: shape["weighed-unstated"] ?? false,
     volts: shape.volts,
     earth: shape.earth,
     reference: shape.reference,

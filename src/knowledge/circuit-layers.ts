@@ -10,7 +10,14 @@ export interface Layers {
 }
 
 /** Keys that a file says for itself and never hands on. */
-const OWN_KEYS: ReadonlySet<string> = new Set(["id", "title", "for", "abstract", "based-on"]);
+const OWN_KEYS: ReadonlySet<string> = new Set([
+  "id",
+  "title",
+  "for",
+  "weighed-unstated",
+  "abstract",
+  "based-on",
+]);
 
 export function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);

@@ -77,6 +77,7 @@ export const CircuitShape = z.strictObject({
   "based-on": Id.optional(),
   abstract: z.boolean().optional(),
   for: z.record(Id, Fuels).optional(),
+  "weighed-unstated": z.boolean().optional(),
   volts: z.union([z.literal(6), z.literal(12), z.literal(24)]),
   earth: z.enum(["negative", "positive"]),
   reference: Id,

@@ -1,0 +1,64 @@
+import type {
+  CircuitEvidence,
+  CircuitNetwork,
+  JointLikelihood,
+  ReadingEvidence,
+  ReadingRange,
+} from "../domain/circuit.ts";
+import { blunderFloor } from "./evidence-table.ts";
+
+/** One item of evidence as a hypothesis sees it. */
+export interface ItemReason {
+  readonly item: CircuitEvidence;
+  /** P(item | hypothesis, all other items), in natural logarithm. */
+  readonly log: number;
+  /** For a reading: what the machines that fit all the other items would show. */
+  readonly expected?: ReadingRange;
+}
+
+/**
+ * Each item against what the machines that fit all the other items show, so that answers which say
+ * the same thing are not counted twice.
+ * @param hypothesis one of the joint likelihood's
+ */
+export function explainItems(
+  joint: JointLikelihood,
+  evidence: readonly CircuitEvidence[],
+  hypothesis: string,
+): readonly ItemReason[] {
+  const h = joint.hypotheses.indexOf(hypothesis);
+  if (h < 0) throw new RangeError(`the joint likelihood has no hypothesis "${hypothesis}"`);
+  const all = joint.logLikelihood(evidence)[h] ?? 0;
+  return evidence.map((item, i) => {
+    const others = evidence.toSpliced(i, 1);
+    const log = all - (joint.logLikelihood(others)[h] ?? 0);
+    if (item.kind !== "reading") return { item, log };
+    const expected = joint.expected(others, item.observation)[h];
+    return expected === undefined ? { item, log } : { item, log, expected };
+  });
+}
+
+/** A reading counts as unexplained while it is likelier a blunder than a reading. */
+const TWICE_A_BLUNDER = 2;
+
+/**
+ * The readings that no simulated machine which fits all the other evidence could show, whatever its
+ * fault: 48 V on a 12 V machine, 13 V at the starter with 6 V at the post. Where the probes were is
+ * then worth asking.
+ */
+export function unexplained(
+  network: CircuitNetwork,
+  joint: JointLikelihood,
+  evidence: readonly CircuitEvidence[],
+): readonly ReadingEvidence[] {
+  const all = joint.logLikelihood(evidence);
+  return evidence.filter((item, i): item is ReadingEvidence => {
+    if (item.kind !== "reading") return false;
+    const others = joint.logLikelihood(evidence.toSpliced(i, 1));
+    const best = all.reduce(
+      (most, log, h) => Math.max(most, log - (others[h] ?? 0)),
+      Number.NEGATIVE_INFINITY,
+    );
+    return best < Math.log(TWICE_A_BLUNDER * blunderFloor(network, item));
+  });
+}

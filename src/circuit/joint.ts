@@ -1,0 +1,177 @@
+import type {
+  CircuitEvidence,
+  JointLikelihood,
+  Question,
+  ReadingRange,
+} from "../domain/circuit.ts";
+import { afterKey } from "./bank.ts";
+import { canWeigh, isSymptomObservation, tabulate } from "./evidence-table.ts";
+import { expectedRange, readingShares } from "./joint-readings.ts";
+import { STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
+import {
+  applyTable,
+  type StandingBank,
+  startWeights,
+  type WeighedBlocks,
+} from "./standing-bank.ts";
+
+/** A bank and how much it counts: temperature bands, or circuits that the machine may have. */
+export interface WeighedBank {
+  readonly bank: StandingBank;
+  /** > 0; the weights of one joint likelihood sum to 1. */
+  readonly weight: number;
+}
+
+/** What a sum of weights may not fall below, so that its logarithm is a number. */
+const LEAST_SUM = 1e-290;
+
+/**
+ * Makes the joint likelihood of the starting circuit's observations.
+ * @param banks at least one; a hypothesis counts in those that hold it
+ * @returns a likelihood that remembers the evidence asked about last, and nothing else
+ */
+export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
+  const hypotheses = [...new Set(banks.flatMap(({ bank }) => [...bank.blocks.keys()]))];
+  const start = hypotheses.map((hypothesis) => startOf(banks, hypothesis));
+  let last: {
+    evidence: readonly CircuitEvidence[];
+    weighed: readonly (readonly WeighedBlocks[])[];
+  } = { evidence: [], weighed: start };
+
+  const weigh = (evidence: readonly CircuitEvidence[]) => {
+    const known = last.evidence.every((item, i) => item === evidence[i]) ? last : undefined;
+    const from = known?.weighed ?? start;
+    const fresh = evidence.slice(known?.evidence.length ?? 0);
+    if (fresh.length > 0 || known === undefined) {
+      last = { evidence: [...evidence], weighed: extend(from, banks, fresh) };
+    }
+    return last.weighed;
+  };
+  const [first] = banks;
+  if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
+  const points = first.bank.network.testPoints.map(({ id }) => id);
+  return {
+    observations: new Set([...Object.keys(STATES), ...points]),
+    hypotheses,
+    statesOf: (observation) => STATES[observation] ?? [],
+    weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
+    logLikelihood: (evidence) =>
+      Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts)))),
+    predictive: (evidence, question) => predict(weigh(evidence), question),
+    expected: (evidence, testPoint): readonly ReadingRange[] =>
+      weigh(evidence).map((parts) => expectedRange(parts, testPoint)),
+    effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
+    noticed: Float64Array.from(start, noticedShare),
+  };
+}
+
+function startOf(banks: readonly WeighedBank[], hypothesis: string): WeighedBlocks[] {
+  const holding = banks.filter(({ bank }) => bank.blocks.has(hypothesis));
+  const whole = holding.reduce((sum, { weight }) => sum + weight, 0);
+  return holding.map(({ bank, weight }) => {
+    const blocks = (bank.blocks.get(hypothesis) ?? []).map((block) => {
+      return { block, weights: startWeights(block) };
+    });
+    return { bank, blocks, scale: weight / whole / sumOf(blocks) };
+  });
+}
+
+function extend(
+  from: readonly (readonly WeighedBlocks[])[],
+  banks: readonly WeighedBank[],
+  evidence: readonly CircuitEvidence[],
+): readonly (readonly WeighedBlocks[])[] {
+  const tables = new Map(
+    banks.map(({ bank }) => [bank, evidence.map((item) => tabulate(bank.network, item))]),
+  );
+  return from.map((parts) =>
+    parts.map(({ bank, blocks, scale }) => ({
+      bank,
+      scale,
+      blocks: blocks.map(({ block, weights: before }) => {
+        const weights = before.slice();
+        for (const table of tables.get(bank) ?? []) applyTable(block, weights, table);
+        return { block, weights };
+      }),
+    })),
+  );
+}
+
+function sumOf(blocks: WeighedBlocks["blocks"]): number {
+  let sum = 0;
+  for (const { weights } of blocks) for (const weight of weights) sum += weight;
+  return sum;
+}
+
+function total(parts: readonly WeighedBlocks[]): number {
+  return parts.reduce((sum, { blocks, scale }) => sum + scale * sumOf(blocks), 0);
+}
+
+function effective(parts: readonly WeighedBlocks[]): number {
+  let sum = 0;
+  let squares = 0;
+  for (const { blocks, scale } of parts) {
+    for (const { weights } of blocks) {
+      for (const weight of weights) {
+        sum += weight * scale;
+        squares += (weight * scale) ** 2;
+      }
+    }
+  }
+  return squares > 0 ? (sum * sum) / squares : 0;
+}
+
+function noticedShare(parts: readonly WeighedBlocks[]): number {
+  let seen = 0;
+  let all = 0;
+  for (const { blocks } of parts) {
+    for (const { block } of blocks) {
+      all += block.machines;
+      for (const one of block.noticed) seen += one;
+    }
+  }
+  return seen / all;
+}
+
+function predict(weighed: readonly (readonly WeighedBlocks[])[], question: Question): Float64Array {
+  const width = STATES[question.observation]?.length ?? (question.edges?.length ?? 0) + 1;
+  const rows = new Float64Array(weighed.length * width);
+  weighed.forEach((parts, h) => {
+    const row = rows.subarray(h * width, (h + 1) * width);
+    if (STATES[question.observation] === undefined) readingShares(parts, question, row);
+    else stateShares(parts, question, row);
+    const sum = row.reduce((a, b) => a + b, 0);
+    for (let s = 0; s < width; s++) row[s] = sum > 0 ? (row[s] ?? 0) / sum : 1 / width;
+  });
+  return rows;
+}
+
+/** Adds the weights of machines by the state they show. */
+function stateShares(
+  parts: readonly WeighedBlocks[],
+  { observation, after }: Question,
+  row: Float64Array,
+): void {
+  const bySymptom = isSymptomObservation(observation) ? symptomStates(observation) : undefined;
+  const key = bySymptom === undefined ? observation : after ? afterKey(after) : "symptom";
+  for (const { blocks, scale } of parts) {
+    for (const { block, weights } of blocks) {
+      const codes = block.codes[key];
+      if (codes === undefined) throw new RangeError(`the bank holds no "${key}"`);
+      const sums = sumByCode(codes, weights);
+      sums.forEach((sum, code) => {
+        const state = bySymptom?.[code] ?? code;
+        if (sum > 0) row[state] = (row[state] ?? 0) + sum * scale;
+      });
+    }
+  }
+}
+
+function sumByCode(codes: Uint8Array, weights: Float64Array): Float64Array {
+  const sums = new Float64Array(SYMPTOM_CODES);
+  for (let i = 0; i < weights.length; i++) {
+    const code = codes[i] ?? 0;
+    sums[code] = (sums[code] ?? 0) + (weights[i] ?? 0);
+  }
+  return sums;
+}
