@@ -35,7 +35,7 @@ export function commandLine(
 }
 
 /** The value of an option, or the default. */
-export function valueOf(line: CommandLine, name: string, otherwise: string): string {
+export function optionValue(line: CommandLine, name: string, otherwise: string): string {
   const value = line.options[name];
   return typeof value === "string" && value !== "" ? value : otherwise;
 }

@@ -6,7 +6,7 @@ import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { Next, PlanStep, Triage } from "../domain/triage.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import type { CommandIo } from "./io.ts";
-import { commandLine, valueOf } from "./options.ts";
+import { commandLine, optionValue } from "./options.ts";
 import { rankedText } from "./rank-text.ts";
 import { openSpeech } from "./speech.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
@@ -173,7 +173,7 @@ export async function rankCommand(args: readonly string[], io: CommandIo): Promi
     return 1;
   }
   const speech = openSpeech(io.root, workshop.value.knowledge, { timeZone: "UTC" });
-  const language = valueOf(line, "lang", "en");
+  const language = optionValue(line, "lang", "en");
   const word: Word = (key) => speech.word(key, language);
   const ranked = parsed.value.cases.map((file) =>
     rankCase(readCase(file, workshop.value), workshop.value, word),

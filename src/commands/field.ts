@@ -1,0 +1,151 @@
+import { readdir } from "node:fs/promises";
+import { isAbsolute, join } from "node:path";
+import { evidenceFrom, type ReadCase, readCase } from "../cases/case-file.ts";
+import { simulateInterview } from "../cases/simulated-interview.ts";
+import { compileModel } from "../diagnosis/compile.ts";
+import type { Model } from "../diagnosis/model.ts";
+import { rankCauses } from "../diagnosis/ranking.ts";
+import type { Evidence } from "../domain/evidence.ts";
+import { parseCases, problemLines, readInput } from "./case-files.ts";
+import { type GroupForecast, type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
+import type { CommandIo } from "./io.ts";
+import { commandLine, optionValue } from "./options.ts";
+import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
+
+export const stages = ["opening", "operator", "operator-all", "technician"] as const;
+export type Stage = (typeof stages)[number];
+
+const isStage = (name: string): name is Stage => stages.some((stage) => stage === name);
+
+interface Told {
+  readonly evidence: Evidence;
+  readonly asked: number;
+  readonly answered: number;
+}
+
+/** What is known of a case at a stage. */
+function toldAt(stage: Stage, read: ReadCase, workshop: Workshop): Told {
+  const quiet = { asked: 0, answered: 0 };
+  switch (stage) {
+    case "opening":
+      return { evidence: evidenceFrom(read.opening, []), ...quiet };
+    case "operator": {
+      const { evidence, asked, answered } = simulateInterview(read, workshop.knowledge);
+      return { evidence, asked, answered };
+    }
+    case "operator-all":
+      return { evidence: evidenceFrom([...read.opening, ...read.operator], read.acts), ...quiet };
+    case "technician": {
+      const reports = [...read.opening, ...read.operator, ...read.technician];
+      return { evidence: evidenceFrom(reports, read.acts), ...quiet };
+    }
+  }
+}
+
+function byGroup(model: Model, evidence: Evidence): Record<string, number> {
+  const sums: Record<string, number> = {};
+  for (const { group, probability } of rankCauses(model, evidence).causes) {
+    sums[group] = (sums[group] ?? 0) + probability;
+  }
+  return sums;
+}
+
+/** One forecast per case at a stage; cases without a known group are left out. */
+export function forecastsAt(
+  stage: Stage,
+  cases: readonly ReadCase[],
+  workshop: Workshop,
+): GroupForecast[] {
+  return cases
+    .filter((read) => read.file.group.length > 0)
+    .map((read) => {
+      const model = compileModel(workshop.knowledge, read.machine);
+      const { evidence, asked, answered } = toldAt(stage, read, workshop);
+      return {
+        id: read.file.id,
+        strict: read.file.strict,
+        truth: read.file.group,
+        byGroup: byGroup(model, evidence),
+        priors: byGroup(model, { reports: [], acts: [] }),
+        asked,
+        answered,
+      };
+    });
+}
+
+const percent = (value: number) => `${Math.round(100 * value)} %`.padStart(5);
+
+function row(name: string, block: ScoreBlock): string {
+  const { top1, top3 } = block;
+  return (
+    `  ${name.padEnd(7)} ${String(block.cases).padStart(3)} cases` +
+    `  first ${percent(top1.value)} [${percent(top1.low)}-${percent(top1.high)}]` +
+    `  in three ${percent(top3.value)} [${percent(top3.low)}-${percent(top3.high)}]` +
+    `  log loss ${block.logLoss.toFixed(2)}  Brier ${block.brier.toFixed(2)}  ECE ${block.ece.toFixed(2)}` +
+    `  (priors alone: first ${percent(block.baselines.priors.top1.value)},` +
+    ` log loss ${block.baselines.priors.logLoss.toFixed(2)})`
+  );
+}
+
+/** A table of one stage for somebody who reads it in a terminal. */
+export function stageText(score: StageScore): string {
+  const { all, strict } = score;
+  const asked =
+    score.stage === "operator"
+      ? `  questions: median ${all.questions.median}, 90 % ${all.questions.p90}\n`
+      : "";
+  const missed = score.byCase
+    .filter((one) => one.rank > 3)
+    .map((one) => `${one.id} (${one.rank}, leader ${one.leader})`);
+  const misses = missed.length === 0 ? "" : `  not in the first three: ${missed.join(", ")}\n`;
+  return `${score.stage}\n${row("all", all)}\n${row("strict", strict)}\n${asked}${misses}`;
+}
+
+async function filesOf(folder: string): Promise<readonly string[]> {
+  const names = await readdir(folder);
+  return names
+    .filter((name) => /\.(ya?ml|json)$/.test(name))
+    .sort()
+    .map((name) => join(folder, name));
+}
+
+/** `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause. */
+export async function fieldCommand(args: readonly string[], io: CommandIo): Promise<number> {
+  const line = commandLine(args, { flags: ["json"], valued: ["stage", "lang"] });
+  const [name] = line.words;
+  const stage = optionValue(line, "stage", "");
+  if (name === undefined || line.unknown.length > 0 || (stage !== "" && !isStage(stage))) {
+    io.stderr(`Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json]\n`);
+    return 2;
+  }
+  const folder = isAbsolute(name) ? name : join(io.cwd, name);
+  const files = await filesOf(folder).catch(() => null);
+  if (files === null) {
+    io.stderr(`${name}: there is no such folder\n`);
+    return 2;
+  }
+  const workshop = await openWorkshop(io.root);
+  if (!workshop.ok) {
+    io.stderr(brokenFlows(workshop.problems));
+    return 1;
+  }
+  const cases: ReadCase[] = [];
+  for (const file of files) {
+    const parsed = parseCases(await readInput(file, io), file);
+    if (!parsed.ok) {
+      io.stderr(problemLines(parsed.problems));
+      return 2;
+    }
+    cases.push(...parsed.value.cases.map((one) => readCase(one, workshop.value)));
+  }
+  if (cases.every((read) => read.file.group.length === 0)) {
+    io.stderr(`${name}: no case here names the group of its cause, so nothing can be scored\n`);
+    return 2;
+  }
+  const wanted = isStage(stage) ? [stage] : stages;
+  const scores = wanted.map((one) => scoreStage(one, forecastsAt(one, cases, workshop.value)));
+  if (line.options["json"] === true) {
+    io.stdout(`${JSON.stringify(isStage(stage) ? scores[0] : scores, null, 2)}\n`);
+  } else io.stdout(scores.map(stageText).join("\n"));
+  return 0;
+}
