@@ -38,11 +38,11 @@ export function explainItems(
   });
 }
 
-/** A reading counts as unexplained while it is likelier a blunder than a reading. */
-const TWICE_A_BLUNDER = 2;
+/** A reading counts as unexplained while a blunder explains it about as well as any machine. */
+const BLUNDER_FACTOR = 5;
 
 /**
- * The readings that no simulated machine which fits all the other evidence could show, whatever its
+ * The readings that no simulated machine which fits the other evidence could show, whatever its
  * fault: 48 V on a 12 V machine, 13 V at the starter with 6 V at the post. Where the probes were is
  * then worth asking.
  */
@@ -51,14 +51,15 @@ export function unexplained(
   joint: JointLikelihood,
   evidence: readonly CircuitEvidence[],
 ): readonly ReadingEvidence[] {
-  const all = joint.logLikelihood(evidence);
+  const all = logSum(joint.logLikelihood(evidence));
   return evidence.filter((item, i): item is ReadingEvidence => {
     if (item.kind !== "reading") return false;
-    const others = joint.logLikelihood(evidence.toSpliced(i, 1));
-    const best = all.reduce(
-      (most, log, h) => Math.max(most, log - (others[h] ?? 0)),
-      Number.NEGATIVE_INFINITY,
-    );
-    return best < Math.log(TWICE_A_BLUNDER * blunderFloor(network, item));
+    const others = logSum(joint.logLikelihood(evidence.toSpliced(i, 1)));
+    return all - others < Math.log(BLUNDER_FACTOR * blunderFloor(network, item));
   });
+}
+
+function logSum(logs: Float64Array): number {
+  const most = Math.max(...logs);
+  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0));
 }

@@ -10,61 +10,65 @@ import {
 import { CHATTER_CODE, stepOf } from "./observe.ts";
 import { readingsOf, type StandingBank, type WeighedBlocks } from "./standing-bank.ts";
 
-/** Adds the weights of machines by the band in which a meter would show their reading. */
-export function readingShares(
-  parts: readonly WeighedBlocks[],
-  { observation, edges = [] }: Question,
-  row: Float64Array,
-): void {
-  for (const { bank, blocks, scale } of parts) {
-    const bins = new Float64Array(2 * BINS);
-    for (const { block, weights } of blocks) addToBins(bins, block, weights, observation);
-    for (const chattering of [false, true]) {
-      spreadBins(bins.subarray(chattering ? BINS : 0), { bank, observation, edges }, chattering, {
-        row,
-        scale,
-      });
-    }
-  }
-}
+/** Bands are looked up in wider bins than evidence: a question needs no more. */
+const COARSE_SHIFT = 5;
+const COARSE_BINS = 32768 >> COARSE_SHIFT;
+/** Machines lighter than this share of the heaviest change no answer. */
+export const NEGLIGIBLE = 1e-7;
 
-/** Weights by bin: the first half of machines that do not chatter, the second of those that do. */
-function addToBins(
-  bins: Float64Array,
-  block: WeighedBlocks["blocks"][number]["block"],
-  weights: Float64Array,
-  observation: string,
-): void {
-  const { readings, chattering } = readingsOf(block, observation);
-  for (let i = 0; i < weights.length; i++) {
-    const half = (chattering[i] ?? 0) >> 1 === CHATTER_CODE >> 1 ? BINS : 0;
-    const bin = half + ((readings[i] ?? 0) >> BIN_SHIFT);
-    bins[bin] = (bins[bin] ?? 0) + (weights[i] ?? 0);
-  }
-}
+/** P(band a meter would show | true value): steady machines first, then those that chatter. */
+export type BandTable = Float64Array;
 
-function spreadBins(
-  bins: Float64Array,
-  asked: { bank: StandingBank; observation: string; edges: readonly number[] },
-  chattering: boolean,
-  into: { readonly row: Float64Array; readonly scale: number },
-): void {
-  const { network } = asked.bank;
-  const point = testPointOf(network, asked.observation);
-  const { row, scale } = into;
-  for (let bin = 0; bin < BINS; bin++) {
-    const weight = bins[bin] ?? 0;
-    if (weight === 0) continue;
-    const value = binMiddle(bin) * stepOf(point);
-    const sigma = roughness(network, point, value, chattering);
+/** The band table of a question about a reading. */
+export function bandTable(bank: StandingBank, { observation, edges = [] }: Question): BandTable {
+  const { network } = bank;
+  const point = testPointOf(network, observation);
+  const width = edges.length + 1;
+  const table = new Float64Array(2 * COARSE_BINS * width);
+  for (let row = 0; row < 2 * COARSE_BINS; row++) {
+    const value = (((row % COARSE_BINS) << COARSE_SHIFT) + COARSE_MIDDLE) * stepOf(point);
+    const sigma = roughness(network, point, value, row >= COARSE_BINS);
     let below = 0;
-    for (let s = 0; s < row.length; s++) {
-      const edge = asked.edges[s];
+    for (let s = 0; s < width; s++) {
+      const edge = edges[s];
       const upTo = edge === undefined ? 1 : normalShare((edge - value) / sigma);
-      row[s] = (row[s] ?? 0) + scale * weight * (upTo - below);
+      table[row * width + s] = upTo - below;
       below = upTo;
     }
   }
+  return table;
+}
+
+const COARSE_MIDDLE = (1 << COARSE_SHIFT) / 2;
+
+/** Adds the weights of machines by the band in which a meter would show their reading. */
+export function readingShares(
+  part: WeighedBlocks,
+  observation: string,
+  table: BandTable,
+  row: Float64Array,
+): void {
+  const width = row.length;
+  const { blocks, scale } = part;
+  for (const { block, weights } of blocks) {
+    const { readings, chattering } = readingsOf(block, observation);
+    const least = NEGLIGIBLE * heaviest(weights);
+    for (let i = 0; i < weights.length; i++) {
+      const weight = weights[i] ?? 0;
+      if (weight <= least) continue;
+      const half = (chattering[i] ?? 0) >> 1 === CHATTER_CODE >> 1 ? COARSE_BINS : 0;
+      const at = (half + ((readings[i] ?? 0) >> COARSE_SHIFT)) * width;
+      for (let s = 0; s < width; s++) {
+        row[s] = (row[s] ?? 0) + scale * weight * (table[at + s] ?? 0);
+      }
+    }
+  }
+}
+
+function heaviest(weights: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < weights.length; i++) most = Math.max(most, weights[i] ?? 0);
+  return most;
 }
 
 /** Median and 5–95 % of a reading over weighed machines, without the meter's own error. */

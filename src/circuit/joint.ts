@@ -6,7 +6,7 @@ import type {
 } from "../domain/circuit.ts";
 import { afterKey } from "./bank.ts";
 import { canWeigh, isSymptomObservation, tabulate } from "./evidence-table.ts";
-import { expectedRange, readingShares } from "./joint-readings.ts";
+import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
 import { STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
 import {
   applyTable,
@@ -47,6 +47,7 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     }
     return last.weighed;
   };
+  const tables: BandTables = new Map();
   const [first] = banks;
   if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
   const points = first.bank.network.testPoints.map(({ id }) => id);
@@ -57,7 +58,7 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
     logLikelihood: (evidence) =>
       Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts)))),
-    predictive: (evidence, question) => predict(weigh(evidence), question),
+    predictive: (evidence, question) => predict(weigh(evidence), question, tables),
     expected: (evidence, testPoint): readonly ReadingRange[] =>
       weigh(evidence).map((parts) => expectedRange(parts, testPoint)),
     effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
@@ -133,17 +134,37 @@ function noticedShare(parts: readonly WeighedBlocks[]): number {
   return seen / all;
 }
 
-function predict(weighed: readonly (readonly WeighedBlocks[])[], question: Question): Float64Array {
-  const width = STATES[question.observation]?.length ?? (question.edges?.length ?? 0) + 1;
+/** Band tables by bank and question: the same questions are asked again and again. */
+type BandTables = Map<StandingBank, Map<string, BandTable>>;
+
+function predict(
+  weighed: readonly (readonly WeighedBlocks[])[],
+  question: Question,
+  tables: BandTables,
+): Float64Array {
+  const states = STATES[question.observation];
+  const width = states?.length ?? (question.edges?.length ?? 0) + 1;
   const rows = new Float64Array(weighed.length * width);
   weighed.forEach((parts, h) => {
     const row = rows.subarray(h * width, (h + 1) * width);
-    if (STATES[question.observation] === undefined) readingShares(parts, question, row);
-    else stateShares(parts, question, row);
+    if (states === undefined) {
+      for (const part of parts) {
+        readingShares(part, question.observation, tableOf(tables, part.bank, question), row);
+      }
+    } else stateShares(parts, question, row);
     const sum = row.reduce((a, b) => a + b, 0);
     for (let s = 0; s < width; s++) row[s] = sum > 0 ? (row[s] ?? 0) / sum : 1 / width;
   });
   return rows;
+}
+
+function tableOf(tables: BandTables, bank: StandingBank, question: Question): BandTable {
+  const own = tables.get(bank) ?? new Map<string, BandTable>();
+  tables.set(bank, own);
+  const name = `${question.observation}/${question.edges?.join("/")}`;
+  const table = own.get(name) ?? bandTable(bank, question);
+  own.set(name, table);
+  return table;
 }
 
 /** Adds the weights of machines by the state they show. */

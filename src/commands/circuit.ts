@@ -5,7 +5,7 @@ import { type CircuitPrediction, predictCircuit } from "../circuit/predict-circu
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import { loadCircuits } from "../knowledge/circuit-files.ts";
 import type { CommandIo } from "./io.ts";
-import { commandLine, valueOf as optionOf } from "./options.ts";
+import { commandLine, optionValue as optionOf } from "./options.ts";
 
 const USAGE =
   "Use: circuit KIND [--fault ID[,ID]] [--temp C] [--json]. KIND is a machine kind or a circuit.";
@@ -24,8 +24,8 @@ export async function circuitCommand(args: readonly string[], io: CommandIo): Pr
   const { circuits, problems } = loadCircuits(io.root);
   for (const { file, line: at, says } of problems) io.stderr(`${file}:${at}: ${says}\n`);
   if (problems.length > 0) return 1;
-  const celsius = Number(optionOf(line, "temp", "20"));
-  const hypothesis = optionOf(line, "fault", NOTHING_WRONG).split(",").join("+");
+  const celsius = Number(optionValue(line, "temp", "20"));
+  const hypothesis = optionValue(line, "fault", NOTHING_WRONG).split(",").join("+");
   const found = findCircuits(circuits, line.words[0] ?? "");
   const wrong =
     line.unknown.length > 0
