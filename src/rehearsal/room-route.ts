@@ -114,7 +114,7 @@ function sendBytes(parts: RoomParts, path: string, response: ServerResponse): bo
   const [, , kind, id = ""] = path.split("/").map(decodeURIComponent);
   if (kind === "pictures") {
     const picture = parts.scenario.pictures.find((one) => one.id === id);
-    if (picture !== undefined) send(response, "image/png", Buffer.from(picture.bytes));
+    if (picture !== undefined) send(response, typeOf(picture.bytes), Buffer.from(picture.bytes));
     return picture !== undefined;
   }
   const file = kind === "files" ? parts.server.file(id) : undefined;
@@ -123,6 +123,11 @@ function sendBytes(parts: RoomParts, path: string, response: ServerResponse): bo
     send(response, type, file.bytes);
   }
   return file !== undefined;
+}
+
+/** A JPEG begins with these two bytes (ITU-T T.81, B.1); the room has nothing else but PNG. */
+function typeOf(bytes: Uint8Array): string {
+  return bytes[0] === 0xff && bytes[1] === 0xd8 ? "image/jpeg" : "image/png";
 }
 
 async function act(

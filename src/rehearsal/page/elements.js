@@ -15,15 +15,20 @@ export function make(tag, set = {}, ...children) {
   return element;
 }
 
-/** A button that does something and cannot be pressed again until that is done. */
+/**
+ * A button that does something and cannot be pressed again until that is done. It is not disabled
+ * meanwhile: a disabled button loses the keyboard.
+ */
 export function makeButton(label, act, set = {}) {
+  let busy = false;
   const press = async () => {
+    if (busy) return;
+    busy = true;
     button.setAttribute("aria-busy", "true");
-    button.disabled = true;
     try {
       await act();
     } finally {
-      button.disabled = false;
+      busy = false;
       button.removeAttribute("aria-busy");
     }
   };

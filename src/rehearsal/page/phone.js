@@ -18,6 +18,7 @@ export function makePhone(phone, room, open) {
     tabindex: "0",
     "aria-label": `Messages on the phone of ${phone.name}`,
   });
+  const follow = keepAtEnd(log);
   const busy = make("p", { class: "said", role: "status" });
   const toast = make("p", { class: "toast", role: "alert", hidden: true });
   const keys = make("div", { class: "keys", role: "group", "aria-label": "Quick replies" });
@@ -44,9 +45,8 @@ export function makePhone(phone, room, open) {
   /** What was said before this page was opened is not said again. */
   let toastsSeen;
   function update({ chat, language: tag, commands: list }) {
-    const wasAtEnd = log.scrollHeight - log.scrollTop - log.clientHeight < NEAR_END;
     drawMessages(log, chat.messages, { drawn, context });
-    if (wasAtEnd) log.scrollTop = log.scrollHeight;
+    follow();
     start.hidden = chat.messages.length > 0;
     busy.textContent = chat.action === "" ? "" : `${room.bot.name} is busy …`;
     keys.replaceChildren(...chat.keyboard.map((row) => drawKeys(row, act)));
@@ -76,6 +76,22 @@ export function makePhone(phone, room, open) {
     drawMore(phone, room, { act, commands, open }),
   );
   return { element, update };
+}
+
+/**
+ * Keeps the end of the log in sight, unless somebody has scrolled up.
+ * @returns a function to call after the log has grown
+ */
+function keepAtEnd(log) {
+  let atEnd = true;
+  const follow = () => {
+    if (atEnd) log.scrollTop = log.scrollHeight;
+  };
+  log.addEventListener("scroll", () => {
+    atEnd = log.scrollHeight - log.scrollTop - log.clientHeight < NEAR_END;
+  });
+  new ResizeObserver(follow).observe(log);
+  return follow;
 }
 
 /** Changes only what has changed, so that the finger and the screen reader stay where they are. */
