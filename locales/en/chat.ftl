@@ -277,3 +277,8 @@ forget-yes = Yes, remove it
 forget-no = No, keep it
 forgotten = Done. Nothing of you is kept any more, but this chat on your own phone.
 apology = Something went wrong here. What you sent is kept, and somebody will look at it.
+
+## What the bot says of itself before anybody has written
+
+description = A machine will not start? Write what it does, or send a photo. I ask a few short questions, find out what may be wrong, and tell the workshop what to bring.
+description-short = Tells you and the workshop what may be wrong with a machine that will not start.

@@ -95,6 +95,8 @@ export interface Grammar {
   /** Someone else says so: for the sentence, or for the whole message. */
   readonly secondHand: readonly Pattern[];
   readonly secondHandAll: readonly Pattern[];
+  /** Comparisons and mere thoughts: what follows in the clause is not a fact. */
+  readonly unreal: readonly Pattern[];
   readonly hedges: readonly { readonly strength: number; readonly say: readonly Pattern[] }[];
 }
 

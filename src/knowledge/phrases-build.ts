@@ -227,6 +227,7 @@ function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     before: patterns(bench, file.before, at("before")),
     secondHand: patterns(bench, file["second-hand"], at("second-hand")),
     secondHandAll: patterns(bench, file["second-hand-all"], at("second-hand-all")),
+    unreal: patterns(bench, file.unreal, at("unreal")),
     hedges: file.hedges.map((hedge, index) => ({
       strength: hedge.strength,
       say: patterns(bench, hedge.say, ["grammar", "hedges", index, "say"]),

@@ -39,6 +39,7 @@ const grammar = z.strictObject({
   before: phrases,
   "second-hand": phrases,
   "second-hand-all": phrases,
+  unreal: phrases,
   hedges: z.array(z.strictObject({ strength: share, say: phrases })),
 });
 

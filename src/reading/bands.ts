@@ -34,9 +34,7 @@ export function readBands(
   quantities: readonly Quantity[],
   input: BandInput,
 ): Banded {
-  const near = input.language.places
-    .all(text)
-    .filter(({ owner }) => owner.list === "band");
+  const near = input.language.places.all(text).filter(({ owner }) => owner.list === "band");
   const best = new Map<string, Candidate>();
   const placed: Quantity[] = [];
   for (const quantity of quantities) {

@@ -23,10 +23,7 @@ export interface ClauseWords {
 }
 
 /** Cuts a message into clauses. */
-export function cutClauses(
-  tokens: readonly Token[],
-  words: ClauseWords,
-): Clauses {
+export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clauses {
   const { joins, not, fillers } = words;
   const clauses: number[] = [];
   const sentences: number[] = [];

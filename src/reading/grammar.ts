@@ -3,7 +3,7 @@ import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
 export type Marker =
-  | { readonly kind: "now" | "before" | "second-hand" | "second-hand-all" }
+  | { readonly kind: "now" | "before" | "second-hand" | "second-hand-all" | "unreal" }
   | { readonly kind: "hedge"; readonly strength: number };
 
 /** Something named in the message beside what is wrong. */
@@ -64,6 +64,7 @@ export function compileLanguage(phrases: Phrases): Language {
       [{ kind: "before" }, grammar.before],
       [{ kind: "second-hand" }, grammar.secondHand],
       [{ kind: "second-hand-all" }, grammar.secondHandAll],
+      [{ kind: "unreal" }, grammar.unreal],
       ...grammar.hedges.map(
         ({ strength, say }) => [{ kind: "hedge" as const, strength }, say] as const,
       ),
@@ -84,7 +85,10 @@ export function compileLanguage(phrases: Phrases): Language {
       sequence: stemsOf(grammar.sequence),
       fillers: stemsOf([...grammar.joins, ...grammar.sequence, ...grammar.fillers]),
       ordinals: new Map(
-        [...phrases.numbers.ordinals].map(([word, place]) => [lexicon.stems(word).join(" "), place]),
+        [...phrases.numbers.ordinals].map(([word, place]) => [
+          lexicon.stems(word).join(" "),
+          place,
+        ]),
       ),
       nominal: stemsOf(phrases.numbers.nominal),
       age: stemsOf(phrases.numbers.age),

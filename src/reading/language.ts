@@ -47,7 +47,10 @@ export function createLexicon(phrases: Phrases): Lexicon {
     sameAs.get(folded) ?? sameAs.get(dropEnding(folded, phrases.endings)) ?? [folded];
 
   const wordStems = (word: string): readonly string[] =>
-    expand(fold(word)).map((part) => stem(dropEnding(part, phrases.endings)));
+    fold(word)
+      .split("-")
+      .flatMap(expand)
+      .map((part) => stem(dropEnding(part, phrases.endings)));
 
   const tokensOf = (raw: RawToken): readonly Token[] => {
     const { text, number, from, to, before, after } = raw;
@@ -106,11 +109,14 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...grammar.before,
     ...grammar.secondHand,
     ...grammar.secondHandAll,
+    ...grammar.unreal,
     ...grammar.hedges.flatMap((hedge) => hedge.say),
     ...phrases.numbers.times.flatMap((time) => time.say),
   ];
   const inPatterns = patterns.flatMap((pattern) =>
-    pattern.flatMap((piece) => (piece.kind === "words" ? piece.any : [])),
+    pattern.flatMap((piece) =>
+      piece.kind === "words" ? piece.any.flatMap((word) => word.split("-")) : [],
+    ),
   );
   const numbers = phrases.numbers;
   return [

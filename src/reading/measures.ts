@@ -11,8 +11,8 @@ import type {
 import type { Clauses } from "./clauses.ts";
 import type { Language, Place } from "./grammar.ts";
 import { isNominal } from "./machine-hints.ts";
-import type { Quantity } from "./quantity.ts";
 import type { Match } from "./patterns.ts";
+import type { Quantity } from "./quantity.ts";
 import type { Scopes } from "./scopes.ts";
 import { spanOf } from "./span.ts";
 
@@ -71,7 +71,7 @@ export function placeQuantities(
     const unitless = quantity.unit === null && best.score >= 1 && best.score > (next?.score ?? 0);
     if (plain || unitless) {
       values.push({
-        ...valueOf(quantity, best.measure.observation, input),
+        ...valueFrom(quantity, best.measure.observation, input),
         probability: plain ? SURE_IF_PLACED : SURE_WITHOUT_UNIT,
         ...told(text, quantity, input.scopes),
       });
@@ -131,7 +131,10 @@ function nearness(text: Clauses, match: Match<Place>, quantity: Quantity): numbe
 }
 
 /** Bounds of a reading on a machine of these volts; null where there are none. */
-export function plausibleRange(observation: ReaderObservation, volts: number): readonly [number, number] | null {
+export function plausibleRange(
+  observation: ReaderObservation,
+  volts: number,
+): readonly [number, number] | null {
   if (observation.plausible === undefined) return null;
   const [low, high] = observation.plausible;
   const scale = observation.scalesWithVolts ? volts / 12 : 1;
@@ -163,13 +166,18 @@ function implausibleReading(
   };
 }
 
-function valueOf(
+function valueFrom(
   quantity: Quantity,
   observation: string,
   input: MeasureInput,
 ): Pick<ValueReading, "observation" | "value" | "unit" | "spread"> {
   const unit = input.model.observations.get(observation)?.unit ?? quantity.unit ?? "";
-  return { observation, value: roundReading(quantity.value), unit, spread: roundReading(quantity.spread) };
+  return {
+    observation,
+    value: roundReading(quantity.value),
+    unit,
+    spread: roundReading(quantity.spread),
+  };
 }
 
 /** Conversions leave digits nobody measured. */

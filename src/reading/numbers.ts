@@ -69,11 +69,7 @@ export function createNumberReader(
 }
 
 /** Numbers outside the fixed expressions of time. */
-function numbersOf(
-  text: Clauses,
-  tables: Tables,
-  fixed: readonly Quantity[],
-): readonly Quantity[] {
+function numbersOf(text: Clauses, tables: Tables, fixed: readonly Quantity[]): readonly Quantity[] {
   const skip = new Map(fixed.map(({ from, to }) => [from, to] as const));
   const found: Quantity[] = [];
   let at = 0;

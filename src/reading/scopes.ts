@@ -17,13 +17,15 @@ export interface Scope {
 /** Markers found in the text, and the scope of each clause, by clause number. */
 export interface Scopes {
   of(token: number): Scope;
+  /** True where the token stands after "as if" in its clause. */
+  isUnreal(token: number): boolean;
   /** Tokens that belong to a marker. */
   readonly marked: ReadonlySet<number>;
 }
 
 /**
  * Time words hold from their clause to the end of the sentence or to the next time word; hedges
- * hold in their clause; "my son says" holds in its sentence, "I'm asking for …" everywhere.
+ * hold in their clause, "as if" for the rest of it; "my son says" holds in its sentence, "I'm asking for …" everywhere.
  */
 export function findScopes(
   text: Clauses,
@@ -37,6 +39,7 @@ export function findScopes(
   const hedge = new Map<number, number>();
   const others = new Set<number>();
   const marked = new Set<number>();
+  const unreal = new Map<number, number>();
   let everywhere = false;
   for (const { owner, from, to } of found) {
     const clause = text.clauses[from] ?? 0;
@@ -46,7 +49,11 @@ export function findScopes(
     } else if (owner.kind === "now") when.set(clause, "now");
     else if (owner.kind === "before") when.set(clause, when.get(clause) ?? "before");
     else if (owner.kind === "second-hand") others.add(text.sentences[from] ?? 0);
-    else everywhere = true;
+    else if (owner.kind === "second-hand-all") everywhere = true;
+    else {
+      const opened = text.clauses[to - 1] ?? clause;
+      unreal.set(opened, Math.min(unreal.get(opened) ?? from, from));
+    }
   }
   const spread = spreadTimes(text, when);
   const of = (token: number): Scope => {
@@ -58,7 +65,9 @@ export function findScopes(
       source: told ? "other" : "self",
     };
   };
-  return { of, marked };
+  const isUnreal = (token: number): boolean =>
+    token >= (unreal.get(text.clauses[token] ?? 0) ?? Number.POSITIVE_INFINITY);
+  return { of, isUnreal, marked };
 }
 
 function isTime({ owner }: Match<Marker>): boolean {

@@ -22,10 +22,7 @@ export interface SettleRules {
  * meanings is not worth asking about where one of the things it may tell was said plainly.
  *
  */
-export function settle(
-  claims: Claims,
-  rules: SettleRules,
-): Settled {
+export function settle(claims: Claims, rules: SettleRules): Settled {
   const byObservation = new Map<string, Claim[]>();
   for (const claim of claims.stated) {
     const id = claim.reading.observation;
@@ -118,4 +115,3 @@ function conflict(readings: readonly StateReading[]): Ambiguous {
     })),
   };
 }
-

@@ -20,10 +20,13 @@ export const LONGEST_TEXT = 20_000;
 
 const LETTER = /[\p{L}\p{M}]/u;
 const DIGIT = /[0-9]/;
-const INVISIBLE = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufe0f]/;
+const INVISIBLE = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]|\ufe0f/;
 const APOSTROPHE = /['’ʼ`´]/;
 const SENTENCE_END = /[.!?;\n\r…¿¡。！？]/;
 const CLAUSE_END = /[,:()–—"“”„«»]/;
+const MARK = /[.,]/;
+const EXPONENT = /[eE]/;
+const SIGN = /[-+]/;
 const NUMBER_SIGN = /[-−+°%/<>≈~½¼¾]/;
 
 /** Splits a text into words and numbers in one pass; every offset is a UTF-16 offset. */
@@ -106,19 +109,13 @@ function wordEnd(text: string, from: number, end: number): number {
 
 /** Digits with inner points and commas, and an exponent: `12,4`, `1.265`, `1e309`. */
 function numberEnd(text: string, from: number, end: number): number {
+  const isDigit = (at: number): boolean => at < end && DIGIT.test(text[at] ?? "");
   let at = from;
-  while (at < end) {
-    const char = text[at] ?? "";
-    const next = at + 1 < end ? (text[at + 1] ?? "") : "";
-    if (DIGIT.test(char) || ((char === "." || char === ",") && DIGIT.test(next))) at += 1;
-    else break;
-  }
-  const mark = text[at] ?? "";
-  const sign = text[at + 1] ?? "";
-  const first = sign === "+" || sign === "-" ? at + 2 : at + 1;
-  if ((mark === "e" || mark === "E") && first < end && DIGIT.test(text[first] ?? "")) {
-    at = first;
-    while (at < end && DIGIT.test(text[at] ?? "")) at += 1;
-  }
+  while (isDigit(at) || (isDigit(at + 1) && MARK.test(text[at] ?? ""))) at += 1;
+  if (!EXPONENT.test(text[at] ?? "")) return at;
+  const sign = SIGN.test(text[at + 1] ?? "") ? 1 : 0;
+  if (!isDigit(at + 1 + sign)) return at;
+  at += 1 + sign;
+  while (isDigit(at)) at += 1;
   return at;
 }

@@ -76,7 +76,13 @@ export function understand(
   ]);
   return {
     language: language.phrases.language,
-    ...merge({ settled, measured, others: [...banded.readings, ...replaced], answer, expected: options.expecting?.observation }),
+    ...merge({
+      settled,
+      measured,
+      others: [...banded.readings, ...replaced],
+      answer,
+      expected: options.expecting?.observation,
+    }),
     notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
     denied: settled.denied,
     earlier: settled.earlier,
@@ -91,13 +97,14 @@ function readSigns(clauses: Clauses, language: Language, model: ReaderModel): Si
   const matches = language.signs.longest(clauses);
   const scopes = findScopes(clauses, language, matches);
   const mentions = findMentions(clauses, matches, { language, scopes });
-  const joints = joinMentions(clauses, mentions, language.phrases.together);
+  const real = mentions.filter(({ from }) => !scopes.isUnreal(from));
+  const joints = joinMentions(clauses, real, language.phrases.together);
   const taken = coverage(clauses, mentions);
   const sequence = new Set<number>();
   clauses.tokens.forEach((token, at) => {
     if (language.words.sequence.has(token.stem) && !taken.has(at)) sequence.add(at);
   });
-  const settled = settle(claimsOf(clauses, mentions, joints), { model, sequence });
+  const settled = settle(claimsOf(clauses, real, joints), { model, sequence });
   return { mentions, scopes, settled };
 }
 
