@@ -22,29 +22,60 @@ export interface LeftOut {
   readonly act?: number;
 }
 
+/** The evidence of a case weighed group by group, once for each possible system voltage. */
+export interface Weighed {
+  readonly perVolts: readonly {
+    readonly share: number;
+    readonly arranged: Arranged;
+    readonly terms: readonly Term[];
+  }[];
+  /** True where what one group says can depend on what another said. */
+  readonly entangled: boolean;
+}
+
 /**
  * P(hypothesis | evidence) over all hypotheses, exactly, from scratch: no state is kept, so a
  * withdrawn or changed answer needs nothing special. The order of reports within an epoch does not
  * matter. Unknown system volts are averaged over as one unknown of the whole case.
  * @throws UnknownId, OutOfRange for evidence that names what does not exist
  */
-export function updateBelief(model: Model, evidence: Evidence, leftOut: LeftOut = {}): Belief {
+export function updateBelief(model: Model, evidence: Evidence): Belief {
+  return believe(model, weighEvidence(model, evidence));
+}
+
+/** @throws UnknownId, OutOfRange for evidence that names what does not exist */
+export function weighEvidence(model: Model, evidence: Evidence): Weighed {
   const perVolts = model.volts.map(({ volts, share }) => {
-    const arranged = without(arrange(model, evidence, volts), leftOut);
-    return { share, log: logJoint(model, arranged) };
+    const arranged = arrange(model, evidence, volts);
+    return { share, arranged, terms: termsOf(model, arranged) };
   });
-  const [only] = perVolts;
-  if (perVolts.length === 1 && only !== undefined) return normalise(only.log);
-  const count = model.hypotheses.count;
-  const mixed = Float64Array.from({ length: count }, (_, h) =>
-    logSum(perVolts.map(({ share, log }) => Math.log(share) + (log[h] ?? -Infinity))),
+  const entangled =
+    evidence.acts.length > 0 ||
+    evidence.reports.some(
+      ({ observation }) => (model.observations.get(observation)?.source.onlyIf.length ?? 0) > 0,
+    );
+  return { perVolts, entangled };
+}
+
+/** The belief that weighed evidence gives, part of it left out where asked. */
+export function believe(model: Model, weighed: Weighed, leftOut: LeftOut = {}): Belief {
+  const joint = weighed.perVolts.map(({ share, arranged, terms }) => {
+    const rest = without(arranged, leftOut);
+    const kept = weighed.entangled
+      ? termsOf(model, rest)
+      : terms.filter((term) => term.group !== leftOut.group);
+    return { share, log: logJoint(model, rest, kept) };
+  });
+  const [only] = joint;
+  if (joint.length === 1 && only !== undefined) return normalise(only.log);
+  const mixed = Float64Array.from({ length: model.hypotheses.count }, (_, h) =>
+    logSum(joint.map(({ share, log }) => Math.log(share) + (log[h] ?? -Infinity))),
   );
   return normalise(mixed);
 }
 
 /** log P(hypothesis, evidence) for every hypothesis. */
-function logJoint(model: Model, arranged: Arranged): Float64Array {
-  const terms = termsOf(model, arranged);
+function logJoint(model: Model, arranged: Arranged, terms: readonly Term[]): Float64Array {
   const known =
     arranged.acts.length === 0
       ? sumTerms(model, terms)

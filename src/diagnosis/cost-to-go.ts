@@ -1,16 +1,17 @@
 import type { Situation } from "../domain/evidence.ts";
 import type { Model } from "./model.ts";
 import type { Shortlist } from "./shortlist.ts";
+import { type Workload, workloadOf } from "./workload.ts";
 
 /** Minutes for seeing that a machine runs and doing nothing. */
-const SEE_IT_RUNS_MINUTES = 5;
+export const SEE_IT_RUNS_MINUTES = 5;
 
 /** A way to go on from here and what it costs under each hypothesis of a shortlist. */
 export interface Policy {
   readonly way: "self-help" | "visit" | "collect";
-  /** Parts taken along, sorted, as one text. */
-  readonly kit: string;
-  /** Index of the fault looked for first; -1: none. */
+  /** Parts taken along, by index of `Workload.parts`: 1 = on board. */
+  readonly kit: Uint8Array;
+  /** Index in the model of the fault looked for first; -1: none. */
   readonly firstFault: number;
   /** Technician-minutes, one entry a shortlisted hypothesis, the lump last. */
   readonly costs: Float64Array;
@@ -20,6 +21,7 @@ export interface Policy {
 export interface Prices {
   readonly model: Model;
   readonly list: Shortlist;
+  readonly work: Workload;
   /** Minutes there and back, before any work. */
   readonly tripMinutes: number;
   readonly secondTripMinutes: number;
@@ -31,6 +33,7 @@ export interface Prices {
   readonly carried: ReadonlySet<string> | null;
 }
 
+/** The prices of a case from here on; a technician at the machine has made the trip. */
 export function pricesOf(model: Model, list: Shortlist, situation: Situation): Prices {
   const { rates } = model.knowledge;
   const perMinute = 1 + rates.standstillPerHour[situation.urgency] / 60;
@@ -39,6 +42,7 @@ export function pricesOf(model: Model, list: Shortlist, situation: Situation): P
   return {
     model,
     list,
+    work: workloadOf(model, list),
     tripMinutes: there ? 0 : 2 * oneWay * perMinute,
     secondTripMinutes: rates.secondTripMinutes * perMinute,
     helpMinutes: rates.callForHelpMinutes * perMinute,
@@ -55,28 +59,27 @@ export function pricesOf(model: Model, list: Shortlist, situation: Situation): P
  */
 export function visitPolicy(prices: Prices, weights: Float64Array): Policy {
   const presence = presenceIn(prices, weights);
-  const order = orderOf(prices, presence);
-  const kit = prices.carried ?? kitFor(prices, presence, total(weights));
-  return visitWith(prices, order, kit);
+  const kit = kitFor(prices, presence, weights);
+  return visitWith(prices, orderOf(prices, presence), kit);
 }
 
-/** The visit with a given fault looked for first. */
-export function visitStartingWith(prices: Prices, weights: Float64Array, fault: number): Policy {
+/** The visit with a given fault (by its place in the workload) looked for first. */
+export function visitStartingWith(prices: Prices, weights: Float64Array, first: number): Policy {
   const presence = presenceIn(prices, weights);
-  const rest = orderOf(prices, presence).filter((f) => f !== fault);
-  const kit = prices.carried ?? kitFor(prices, presence, total(weights));
-  return visitWith(prices, [fault, ...rest], kit);
+  const kit = kitFor(prices, presence, weights);
+  const rest = orderOf(prices, presence).filter((fault) => fault !== first);
+  return visitWith(prices, Int32Array.from([first, ...rest]), kit);
 }
 
 /** The machine is brought in: no part is missing there, but it must be fetched. */
 export function collectPolicy(prices: Prices, weights: Float64Array): Policy {
   const order = orderOf(prices, presenceIn(prices, weights));
-  const everything = prices.model.repairs.flatMap((repair) => repair.parts);
-  const shop = { ...prices, tripMinutes: prices.collectMinutes };
-  const { costs } = visitWith(shop, order, new Set(everything), 0);
-  return { way: "collect", kit: "", firstFault: order[0] ?? -1, costs };
+  const everything = new Uint8Array(prices.work.parts.length).fill(1);
+  const shop = { ...prices, tripMinutes: prices.collectMinutes, carried: new Set<string>() };
+  return { ...visitWith(shop, order, everything), way: "collect" };
 }
 
+/** Σ weight·cost; entries of weight 0 count nothing. */
 export function expected(weights: Float64Array, costs: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < weights.length; i++) {
@@ -86,97 +89,102 @@ export function expected(weights: Float64Array, costs: Float64Array): number {
   return sum;
 }
 
-function total(weights: Float64Array): number {
-  return weights.reduce((sum, weight) => sum + weight, 0);
-}
-
-/** Weight of each fault being there, by fault index; faults of weight 0 are absent. */
-function presenceIn({ model, list }: Prices, weights: Float64Array): ReadonlyMap<number, number> {
-  const presence = new Map<number, number>();
-  const add = (fault: number, weight: number): void => {
-    if (fault >= 0) presence.set(fault, (presence.get(fault) ?? 0) + weight);
-  };
-  for (const [i, h] of list.hypotheses.entries()) {
-    add(model.hypotheses.first[h] ?? -1, weights[i] ?? 0);
-    add(model.hypotheses.second[h] ?? -1, weights[i] ?? 0);
+/** Weight of each fault being there, by its place in the workload. */
+function presenceIn({ work }: Prices, weights: Float64Array): Float64Array {
+  const presence = new Float64Array(work.faults.length);
+  const { first, second } = work;
+  for (let i = 0; i < first.length; i++) {
+    const weight = weights[i] ?? 0;
+    const a = first[i] ?? -1;
+    const b = second[i] ?? -1;
+    if (a >= 0) presence[a] = (presence[a] ?? 0) + weight;
+    if (b >= 0) presence[b] = (presence[b] ?? 0) + weight;
   }
   return presence;
 }
 
-function orderOf({ model }: Prices, presence: ReadonlyMap<number, number>): number[] {
-  const efficiency = (fault: number): number =>
-    (presence.get(fault) ?? 0) / Math.max(1e-9, model.repairs[fault]?.lookMinutes ?? 1);
-  return [...presence.keys()].sort((a, b) => efficiency(b) - efficiency(a) || a - b);
+/** Places of the faults by falling probability per minute; `presence` is used up. */
+function orderOf({ work }: Prices, presence: Float64Array): Int32Array {
+  const efficiency = presence;
+  const order = new Int32Array(presence.length);
+  for (let f = 0; f < order.length; f++) {
+    order[f] = f;
+    efficiency[f] = (presence[f] ?? 0) / (work.look[f] ?? 1);
+  }
+  return order.sort((a, b) => (efficiency[b] ?? 0) - (efficiency[a] ?? 0) || a - b);
 }
 
-function kitFor(
-  prices: Prices,
-  presence: ReadonlyMap<number, number>,
-  mass: number,
-): ReadonlySet<string> {
-  const need = new Map<string, number>();
-  for (const [fault, weight] of presence) {
-    for (const part of prices.model.repairs[fault]?.parts ?? []) {
-      need.set(part, (need.get(part) ?? 0) + weight);
+/** Parts worth carrying, by index; those on board where that is settled. */
+function kitFor(prices: Prices, presence: Float64Array, weights: Float64Array): Uint8Array {
+  const { work, carried, secondTripMinutes } = prices;
+  const kit = new Uint8Array(work.parts.length);
+  if (carried !== null) return kit.map((_, part) => Number(carried.has(work.parts[part] ?? "")));
+  const need = new Float64Array(kit.length);
+  for (let f = 0; f < presence.length; f++) {
+    for (let k = work.partsFrom[f] ?? 0; k < (work.partsFrom[f + 1] ?? 0); k++) {
+      const part = work.partsOf[k] ?? 0;
+      need[part] = (need[part] ?? 0) + (presence[f] ?? 0);
     }
   }
-  const kit = new Set<string>();
-  for (const [part, weight] of need) {
-    const carry = prices.model.knowledge.parts.get(part)?.carryMinutes ?? 0;
-    if (weight * prices.secondTripMinutes > carry * mass) kit.add(part);
+  let mass = 0;
+  for (let i = 0; i < weights.length; i++) mass += weights[i] ?? 0;
+  for (let part = 0; part < kit.length; part++) {
+    const pays = (need[part] ?? 0) * secondTripMinutes > (work.carryMinutes[part] ?? 0) * mass;
+    kit[part] = Number(pays);
   }
   return kit;
 }
 
-function visitWith(
-  prices: Prices,
-  order: readonly number[],
-  kit: ReadonlySet<string>,
-  loading = prices.carried === null ? carryOf(prices, kit) : 0,
-): Policy {
-  const { model, list, perMinute } = prices;
-  const found = new Map<number, number>();
-  let looked = 0;
-  for (const fault of order) {
-    looked += (model.repairs[fault]?.lookMinutes ?? 0) * perMinute;
-    found.set(fault, looked);
-  }
-  const start = prices.tripMinutes + loading;
+function visitWith(prices: Prices, order: Int32Array, kit: Uint8Array): Policy {
+  const { list, work, perMinute } = prices;
+  const found = foundAfter(work, order);
+  const missing = missingParts(work, kit);
+  const start = prices.tripMinutes + (prices.carried === null ? carryOf(work, kit) : 0);
   const costs = new Float64Array(list.weights.length);
-  for (const [i, h] of list.hypotheses.entries()) {
-    costs[i] = start + repairCost(prices, { h, found, looked, kit });
+  for (let i = 0; i < costs.length - 1; i++) {
+    const a = work.first[i] ?? -1;
+    const b = work.second[i] ?? -1;
+    if (a < 0) {
+      costs[i] = start + SEE_IT_RUNS_MINUTES * perMinute;
+      continue;
+    }
+    const looking = b < 0 ? (found[a] ?? 0) : Math.max(found[a] ?? 0, found[b] ?? 0);
+    const working = looking + (work.fix[a] ?? 0) + (work.fix[b] ?? 0);
+    const again = missing[a] === 1 || missing[b] === 1;
+    costs[i] = start + working * perMinute + (again ? prices.secondTripMinutes : 0);
   }
-  costs[costs.length - 1] = start + looked + prices.helpMinutes;
-  return { way: "visit", kit: [...kit].sort().join(" "), firstFault: order[0] ?? -1, costs };
+  const looked = found[order[order.length - 1] ?? -1] ?? 0;
+  costs[costs.length - 1] = start + looked * perMinute + prices.helpMinutes;
+  return { way: "visit", kit, firstFault: work.faults[order[0] ?? -1] ?? -1, costs };
 }
 
-interface Repairing {
-  readonly h: number;
-  /** Minutes of looking until each fault is found. */
-  readonly found: ReadonlyMap<number, number>;
-  readonly looked: number;
-  readonly kit: ReadonlySet<string>;
-}
-
-function repairCost(prices: Prices, { h, found, looked, kit }: Repairing): number {
-  const { model, perMinute, secondTripMinutes, helpMinutes } = prices;
-  const a = model.hypotheses.first[h] ?? -1;
-  if (a < 0) return SEE_IT_RUNS_MINUTES * perMinute;
-  let looking = 0;
-  let fixing = 0;
-  let missing = false;
-  for (const fault of [a, model.hypotheses.second[h] ?? -1]) {
-    const repair = model.repairs[fault];
-    if (repair === undefined) continue;
-    looking = Math.max(looking, found.get(fault) ?? looked + helpMinutes);
-    fixing += repair.fixMinutes * perMinute;
-    missing ||= repair.parts.some((part) => !kit.has(part));
+/** Minutes of looking until each fault is found. */
+function foundAfter(work: Workload, order: Int32Array): Float64Array {
+  const found = new Float64Array(work.faults.length);
+  let looked = 0;
+  for (let place = 0; place < order.length; place++) {
+    const fault = order[place] ?? 0;
+    looked += work.look[fault] ?? 0;
+    found[fault] = looked;
   }
-  return looking + fixing + (missing ? secondTripMinutes : 0);
+  return found;
 }
 
-function carryOf({ model }: Prices, kit: ReadonlySet<string>): number {
+/** 1 for each fault whose repair needs something that is not in the kit. */
+function missingParts(work: Workload, kit: Uint8Array): Uint8Array {
+  const missing = new Uint8Array(work.faults.length);
+  for (let f = 0; f < missing.length; f++) {
+    for (let k = work.partsFrom[f] ?? 0; k < (work.partsFrom[f + 1] ?? 0); k++) {
+      if (kit[work.partsOf[k] ?? 0] === 0) missing[f] = 1;
+    }
+  }
+  return missing;
+}
+
+function carryOf({ carryMinutes }: Workload, kit: Uint8Array): number {
   let sum = 0;
-  for (const part of kit) sum += model.knowledge.parts.get(part)?.carryMinutes ?? 0;
+  for (let part = 0; part < kit.length; part++) {
+    if (kit[part] === 1) sum += carryMinutes[part] ?? 0;
+  }
   return sum;
 }

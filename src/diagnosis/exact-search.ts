@@ -1,5 +1,5 @@
 import { DONE, type Found, follow, followOrder, nodeOf, type PlanNode } from "./plan-tree.ts";
-import { byPromise } from "./promise.ts";
+import { type OpenAction, openActions } from "./promise.ts";
 import { efficientOrder, lowerBound } from "./repair-order.ts";
 import { costOf, massOf, type RepairProblem, type WorkState } from "./repair-problem.ts";
 
@@ -19,50 +19,45 @@ export class ExactSearch {
 
   /** Null when the budget does not suffice. */
   solve(state: WorkState): Found | null {
-    const mass = massOf(state.weights);
-    if (mass <= 0) return { root: DONE, cost: 0 };
-    const known = this.#known.get(state.key);
+    if (massOf(state.weights) <= 0) return { root: DONE, cost: 0 };
+    const key = [...state.path].sort().join(",");
+    const known = this.#known.get(key);
     if (known !== undefined) return known;
     this.#nodes -= 1;
     if (this.#nodes < 0) return null;
     const plain = efficientOrder(this.#problem, state);
-    let best: Found | null = null;
+    let found: Found | null = null;
     let least = plain.cost;
-    for (const index of byPromise(this.#problem, state)) {
-      const own = mass * costOf(this.#problem, state, index);
-      if (own >= least) continue;
-      const tried = this.#through(state, index, { own, least });
+    for (const open of openActions(this.#problem, state)) {
+      const tried = this.#through(state, open, least);
       if (tried === "out-of-nodes") return null;
       if (tried === null || tried.cost >= least) continue;
-      best = tried;
+      found = tried;
       least = tried.cost;
     }
-    const found = best ?? { root: followOrder(this.#problem, state, plain), cost: plain.cost };
-    this.#known.set(state.key, found);
+    found ??= { root: followOrder(this.#problem, state, plain), cost: plain.cost };
+    this.#known.set(key, found);
     return found;
   }
 
-  /** Null when it cannot beat the best so far. */
-  #through(
-    state: WorkState,
-    index: number,
-    at: { readonly own: number; readonly least: number },
-  ): Found | null | "out-of-nodes" {
-    const next = follow(this.#problem, state, index);
-    let cost = at.own + next.hiddenCost;
-    let ahead = next.branches.reduce((sum, b) => sum + lowerBound(this.#problem, b.state), 0);
+  /** Null when it cannot beat the least cost so far. */
+  #through(state: WorkState, open: OpenAction, least: number): Found | null | "out-of-nodes" {
+    const { index, action } = open;
+    let cost = massOf(state.weights) * costOf(this.#problem, state, action);
+    if (cost >= least) return null;
+    const next = follow(state, action, index);
+    cost += next.hiddenCost;
+    const bounds = next.branches.map((branch) => lowerBound(this.#problem, branch.state));
+    let ahead = bounds.reduce((sum, bound) => sum + bound, 0);
     const branches: { result: string; mass: number; node: PlanNode }[] = [];
-    for (const branch of next.branches) {
-      if (cost + ahead >= at.least) return null;
-      const found = this.solve(branch.state);
+    for (const [number, { result, mass, state: after }] of next.branches.entries()) {
+      if (cost + ahead >= least) return null;
+      const found = this.solve(after);
       if (found === null) return "out-of-nodes";
-      ahead -= lowerBound(this.#problem, branch.state);
+      ahead -= bounds[number] ?? 0;
       cost += found.cost;
-      branches.push({ result: branch.result, mass: branch.mass, node: found.root });
+      branches.push({ result, mass, node: found.root });
     }
-    return {
-      root: nodeOf(this.#problem, state, { index, branches, looksFor: next.looksFor }),
-      cost,
-    };
+    return { root: nodeOf(state, action, { index, branches, looksFor: next.looksFor }), cost };
   }
 }

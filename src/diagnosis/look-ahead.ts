@@ -1,60 +1,65 @@
-import type { Channel } from "./channel.ts";
 import { expected } from "./cost-to-go.ts";
-import { bestPolicy, type Portfolio, suggested } from "./policies.ts";
-import { type CheckValue, outcomesOf } from "./value.ts";
+import { type Answers, best, bestAfter, type Choice, type Costed, joints } from "./value.ts";
 
 /** A question with its value taken alone. */
-export interface Valued {
-  readonly channel: Channel;
+export interface Question {
+  readonly answers: Answers;
+  /** Cost of asking it. */
   readonly burden: number;
   /** Evidence group of its observation: within one group answers are not independent. */
   readonly group: number;
-  readonly value: CheckValue;
+  readonly saved: number;
+  readonly bits: number;
 }
 
 /** Second questions considered after each answer. */
-const SECOND_QUESTIONS = 8;
+const SECOND_QUESTIONS = 4;
 
 /**
- * Values with a second question thought through for the best few: a question may be worth little
- * alone and much because of what can then be asked. Never less than the value taken alone.
+ * What each of the best few questions saves beyond its own value because of what can be asked
+ * after it: a question may be worth little alone and much with another. Never negative.
+ * @param most questions for which a second one is thought through; the others get 0
+ * @returns expected further saving, one entry a question
  */
-export function withLookAhead(
-  portfolio: Portfolio,
-  questions: readonly Valued[],
+export function savedByAsking<P extends Costed>(
+  choice: Choice<P>,
+  questions: readonly Question[],
   most: number,
-): readonly CheckValue[] {
-  const perBurden = ({ value, burden }: Valued): number => (value.minutes + value.bits) / burden;
-  const ranked = [...questions].sort((a, b) => perBurden(b) - perBurden(a));
+): readonly number[] {
+  const merit = ({ saved, bits, burden }: Question): number => (saved + bits) / burden;
+  const ranked = [...questions].sort((a, b) => merit(b) - merit(a));
   const first = new Set(ranked.slice(0, most));
-  const second = ranked.slice(0, SECOND_QUESTIONS);
-  return questions.map((question) =>
-    first.has(question) ? twoSteps(portfolio, question, second) : question.value,
-  );
+  return questions.map((question) => {
+    if (!first.has(question)) return 0;
+    const others = ranked.filter((other) => other.group !== question.group);
+    return furtherSaving(choice, question, others.slice(0, SECOND_QUESTIONS));
+  });
 }
 
 /** The second question's net saving after each answer, beyond what it saves without the first. */
-function twoSteps(portfolio: Portfolio, question: Valued, second: readonly Valued[]): CheckValue {
-  const others = second.filter((other) => other.group !== question.group);
-  let more = -Math.max(0, ...others.map(({ value, burden }) => value.minutes - burden));
-  for (const joint of outcomesOf(portfolio, question.channel)) {
-    const own = [...portfolio.policies, ...suggested(portfolio, joint)];
-    const now = expected(joint, bestPolicy(own, joint).costs);
+function furtherSaving<P extends Costed>(
+  choice: Choice<P>,
+  question: Question,
+  others: readonly Question[],
+): number {
+  let more = -Math.max(0, ...others.map(({ saved, burden }) => saved - burden));
+  for (const joint of joints(choice.weights, question.answers)) {
+    const policies = [...choice.policies, ...choice.suggest(joint)];
+    const then = { ...choice, policies };
+    const now = expected(joint, best(policies, joint).costs);
     const mass = joint.reduce((sum, weight) => sum + weight, 0);
-    const saved = others.map(
-      (other) =>
-        now - costAfter({ ...portfolio, policies: own }, joint, other) - other.burden * mass,
-    );
+    const saved = others.map((other) => now - costAfter(then, joint, other) - other.burden * mass);
     more += Math.max(0, ...saved);
   }
-  return { ...question.value, minutes: question.value.minutes + Math.max(0, more) };
+  return Math.max(0, more);
 }
 
-function costAfter(portfolio: Portfolio, weights: Float64Array, other: Valued): number {
+function costAfter<P extends Costed>(
+  choice: Choice<P>,
+  weights: Float64Array,
+  other: Question,
+): number {
   let after = 0;
-  for (const joint of outcomesOf(portfolio, other.channel, weights)) {
-    const policies = [...portfolio.policies, ...suggested(portfolio, joint)];
-    after += expected(joint, bestPolicy(policies, joint).costs);
-  }
+  for (const joint of joints(weights, other.answers)) after += bestAfter(choice, joint).cost;
   return after;
 }

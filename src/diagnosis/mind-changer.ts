@@ -18,8 +18,7 @@ export function wouldChangeMind(
   evidence: Evidence,
   belief: Belief,
 ): Ranking["wouldChangeMind"] {
-  const before = marginalsOf(model, belief.probability);
-  const leader = highest(before.faults);
+  const leader = highest(marginalsOf(model, belief.probability).faults);
   const seen = seenNow(model, evidence);
   const known = new Set(evidence.reports.map((report) => report.observation));
   let best: { observation: string; state: string; left: number } | null = null;
@@ -28,10 +27,11 @@ export function wouldChangeMind(
     const channel = channelOf(model, seen, { observation, reporter: "technician" });
     for (const [outcome, state] of channel.outcomes.entries()) {
       if (state === "") continue;
-      const after = posterior(belief.probability, (h) => channel.chance(h, outcome));
-      if (after.chance < LEAST_CHANCE) continue;
-      const { faults } = marginalsOf(model, after.probability);
-      const left = faults[leader] ?? 0;
+      const joint = belief.probability.map((p, h) => (p > 0 ? p * channel.chance(h, outcome) : 0));
+      const chance = joint.reduce((sum, value) => sum + value, 0);
+      if (chance < LEAST_CHANCE) continue;
+      const { faults } = marginalsOf(model, joint);
+      const left = (faults[leader] ?? 0) / chance;
       if (highest(faults) === leader || (best !== null && left >= best.left)) continue;
       best = { observation, state, left };
     }
@@ -49,14 +49,4 @@ function highest(values: Float64Array): number {
   let best = 0;
   for (let i = 1; i < values.length; i++) if ((values[i] ?? 0) > (values[best] ?? 0)) best = i;
   return best;
-}
-
-/** Belief after an outcome, and the chance of that outcome. */
-function posterior(
-  probability: Float64Array,
-  chanceOf: (h: number) => number,
-): { readonly probability: Float64Array; readonly chance: number } {
-  const joint = probability.map((value, h) => value * chanceOf(h));
-  const chance = joint.reduce((sum, value) => sum + value, 0);
-  return { probability: chance > 0 ? joint.map((value) => value / chance) : joint, chance };
 }

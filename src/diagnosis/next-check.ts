@@ -1,17 +1,17 @@
 import type { Evidence, Situation } from "../domain/evidence.ts";
-import type { Check } from "../domain/knowledge.ts";
-import type { Next } from "../domain/triage.ts";
+import type { Act, Check } from "../domain/knowledge.ts";
+import type { Decides, Next } from "../domain/triage.ts";
 import { updateBelief } from "./belief.ts";
 import { candidates, type Looking, reporterOf } from "./candidates.ts";
 import { channelOf, seenNow } from "./channel.ts";
-import { expected, pricesOf } from "./cost-to-go.ts";
-import { withLookAhead } from "./look-ahead.ts";
+import { expected, type Policy, pricesOf } from "./cost-to-go.ts";
+import { savedByAsking } from "./look-ahead.ts";
 import { doesNotFit } from "./misfits.ts";
 import type { Model } from "./model.ts";
-import { basePolicies, bestPolicy, type Portfolio } from "./policies.ts";
+import { bestWithoutHelp, differenceOf, type Portfolio, portfolioOf } from "./policies.ts";
 import { gainOf, selfHelps } from "./self-help.ts";
 import { shortlist } from "./shortlist.ts";
-import { type CheckValue, checkValue } from "./value.ts";
+import { type AnswerValue, answersOn, answerValue } from "./value.ts";
 
 /** Bounds on the work of one choice: counts, so that the same case always gets the same answer. */
 export interface Budget {
@@ -48,7 +48,10 @@ interface Option {
   /** Burden with the preference of the procedure's steps. */
   readonly weighed: number;
   readonly atMachine: boolean;
-  readonly value: CheckValue;
+  /** Expected saving in technician-minutes. */
+  readonly minutes: number;
+  readonly bits: number;
+  readonly decides: Decides;
 }
 
 /**
@@ -81,15 +84,15 @@ export function chooseNext(
   const worth = worthDoing(options, situation);
   const [best] = worth;
   if (best === undefined) {
-    const idle = options.every((option) => option.value.minutes < NO_VALUE);
+    const idle = options.every((option) => option.minutes < NO_VALUE);
     return { kind: "stop", because: idle ? "clear-enough" : "not-worth-asking" };
   }
   return {
     kind: "ask",
     check: best.id,
     isAct: best.isAct,
-    decides: best.value.decides,
-    valueMinutes: best.value.minutes,
+    decides: best.decides,
+    valueMinutes: best.minutes,
     aboutMore: Math.max(0, stillWorth(worth) - 1),
     trip: situation.place === "can-go" && best.atMachine ? walkList(worth) : [],
   };
@@ -100,32 +103,40 @@ function optionsOf(looking: Looking, budget: Budget): readonly Option[] {
   const open = candidates(looking);
   const prices = pricesOf(model, shortlist(model, probability), situation);
   const operator = situation.performer === "operator";
-  const helps = operator ? selfHelps(prices, open.acts) : [];
-  const portfolio = basePolicies(prices, helps);
+  const portfolio = portfolioOf(prices, operator ? selfHelps(prices, open.acts) : []);
   const reporter = reporterOf(situation);
-  const asked = open.checks.map((check) => ({
-    check,
-    channel: channelOf(model, looking.seen, { observation: check.yields, reporter }),
-  }));
-  const values = withLookAhead(
-    portfolio,
-    asked.map(({ check, channel }) => ({
-      channel,
-      burden: burdenOf(check, operator),
-      group: model.observations.get(check.yields)?.group ?? -1,
-      value: checkValue(portfolio, channel),
-    })),
-    budget.lookAhead,
-  );
-  const checks = asked.map(({ check }, index) => ({
-    id: check.id,
+  const questions = open.checks.map((check) => {
+    const channel = channelOf(model, looking.seen, { observation: check.yields, reporter });
+    const answers = answersOn(prices.list, channel);
+    const value = answerValue(portfolio, answers);
+    const group = model.observations.get(check.yields)?.group ?? -1;
+    return { ...value, check, answers, group, burden: burdenOf(check, operator) };
+  });
+  const further = savedByAsking(portfolio, questions, budget.lookAhead);
+  const checks = questions.map((question, index) => ({
+    id: question.check.id,
     isAct: false,
-    burden: burdenOf(check, operator),
-    weighed: burdenOf(check, operator) * stepWeight[check.step],
-    atMachine: check.atMachine,
-    value: values[index] ?? { minutes: 0, bits: 0, decides: "cause" as const },
+    burden: question.burden,
+    weighed: question.burden * stepWeight[question.check.step],
+    atMachine: question.check.atMachine,
+    minutes: question.saved + (further[index] ?? 0),
+    bits: question.bits,
+    decides: decidedBy(question),
   }));
   return [...checks, ...actOptions(portfolio, open.acts, operator)];
+}
+
+/** What the answers change: the kind of change that saves most. */
+function decidedBy({ now, then }: AnswerValue<Policy>): Decides {
+  const changes = new Map<Decides, number>();
+  for (const { policy, saved } of then) {
+    const what = differenceOf(now, policy);
+    changes.set(what, (changes.get(what) ?? 0) + saved);
+  }
+  let decides: Decides = "cause";
+  let most = 0;
+  for (const [what, saved] of changes) if (saved > most) [decides, most] = [what, saved];
+  return decides;
 }
 
 function burdenOf(asked: { readonly burden: number; readonly minutes: number }, operator: boolean) {
@@ -135,22 +146,25 @@ function burdenOf(asked: { readonly burden: number; readonly minutes: number }, 
 /** An act's value: what it saves against the best way without self-help. */
 function actOptions(
   portfolio: Portfolio,
-  acts: readonly { readonly id: string; readonly burden: number; readonly minutes: number }[],
+  acts: readonly Act[],
   operator: boolean,
 ): readonly Option[] {
-  const { weights } = portfolio.prices.list;
-  const visits = portfolio.policies.filter((policy) => policy.way !== "self-help");
-  const after = bestPolicy(visits, weights);
-  return portfolio.helps.flatMap((help) => {
-    const act = acts.find(({ id }) => id === help.id);
-    if (act === undefined) return [];
+  const { weights, helps } = portfolio;
+  const after = bestWithoutHelp(portfolio);
+  return acts.flatMap((act) => {
+    const help = helps.find(({ id }) => id === act.id);
+    if (help === undefined) return [];
     const burden = burdenOf(act, operator);
-    const minutes = gainOf(help, weights, after) + help.burden;
-    const cured = expected(weights, help.cures);
-    const value = { minutes, bits: binaryEntropy(cured), decides: "chat" as const };
-    return [
-      { id: act.id, isAct: true, burden, weighed: burden * stepWeight.try, atMachine: true, value },
-    ];
+    return {
+      id: act.id,
+      isAct: true,
+      burden,
+      weighed: burden * stepWeight.try,
+      atMachine: true,
+      minutes: gainOf(help, weights, after) + help.burden,
+      bits: binaryEntropy(expected(weights, help.cures)),
+      decides: "chat" as const,
+    };
   });
 }
 
@@ -160,21 +174,18 @@ function binaryEntropy(p: number): number {
 
 /** Options that save more than they cost, best saving per burden first. */
 function worthDoing(options: readonly Option[], situation: Situation): readonly Option[] {
-  const score = (option: Option): number => option.value.minutes / option.weighed;
+  const score = (option: Option): number => option.minutes / option.weighed;
   const ranked = options
-    .filter(({ value, burden }) => value.minutes > burden && value.minutes >= NO_VALUE)
+    .filter(({ minutes, burden }) => minutes > burden && minutes >= NO_VALUE)
     .sort(
-      (a, b) =>
-        differs(score(b), score(a)) ||
-        differs(b.value.bits, a.value.bits) ||
-        (a.id < b.id ? -1 : 1),
+      (a, b) => differs(score(b), score(a)) || differs(b.bits, a.bits) || (a.id < b.id ? -1 : 1),
     );
   if (situation.place !== "can-go" || situation.performer === "technician") return ranked;
   const seated = ranked.filter((option) => !option.atMachine);
   const walk = ranked.filter((option) => option.atMachine);
   const saved = walk
     .slice(0, MOST_ON_A_WALK)
-    .reduce((sum, { value, burden }) => sum + value.minutes - burden, 0);
+    .reduce((sum, { minutes, burden }) => sum + minutes - burden, 0);
   if (seated.length > 0) return [...seated, ...walk];
   return saved > WALK_BURDEN ? walk : [];
 }
@@ -196,6 +207,6 @@ function walkList(worth: readonly Option[]): readonly string[] {
  * count is of those whose own share of all the saving is not small.
  */
 function stillWorth(worth: readonly Option[]): number {
-  const most = Math.max(...worth.map(({ value }) => value.minutes));
-  return worth.filter(({ value, burden }) => value.minutes > Math.max(2 * burden, most / 8)).length;
+  const most = Math.max(...worth.map(({ minutes }) => minutes));
+  return worth.filter(({ minutes, burden }) => minutes > Math.max(2 * burden, most / 8)).length;
 }

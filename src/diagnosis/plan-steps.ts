@@ -52,6 +52,7 @@ function gather(visit: VisitProblem, node: PlanNode, steps: Map<string, Gathered
   step.reached += node.mass;
   for (const branch of likelyFirst(node)) {
     const [look] = branch.node.kind === "done" ? node.looksFor : [];
+    if (look !== undefined) stepFor(steps, { id: look, kind: "check" }).reached += branch.mass;
     const next = gather(visit, branch.node, steps);
     leadsTo(step, { result: branch.result, mass: branch.mass, next: look ?? next });
   }

@@ -1,7 +1,9 @@
 import {
-  afterCure,
-  afterTest,
+  applyCure,
+  hiddenOf,
   massOf,
+  moved,
+  type RepairAction,
   type RepairProblem,
   type WorkState,
 } from "./repair-problem.ts";
@@ -58,32 +60,44 @@ export interface Followed {
   readonly looksFor: readonly string[];
 }
 
+/** Weights below this are rounding. */
+const ROUNDING = 1e-15;
+
 /** Where an action leads; troubles that are over are in no branch. */
-export function follow(problem: RepairProblem, state: WorkState, index: number): Followed {
-  if (problem.actions[index]?.effect.kind === "test") {
-    return { branches: afterTest(problem, state, index), hiddenCost: 0, looksFor: [] };
+export function follow(state: WorkState, action: RepairAction, index: number): Followed {
+  const { effect } = action;
+  if (effect.kind === "test") {
+    const branches = effect.results.flatMap(({ id, chance }) => {
+      const weights = state.weights.map((weight, i) => weight * (chance[i] ?? 0));
+      const mass = massOf(weights);
+      if (mass <= ROUNDING) return [];
+      return [{ result: id, mass, state: moved(state, action, { index, weights, result: id }) }];
+    });
+    return { branches, hiddenCost: 0, looksFor: [] };
   }
-  const { state: next, hiddenCost, looksFor } = afterCure(problem, state, index);
-  const mass = massOf(next.weights);
-  const branches = mass > 1e-15 ? [{ result: NO_CHANGE, mass, state: next }] : [];
-  return { branches, hiddenCost, looksFor };
+  const weights = Float64Array.from(state.weights);
+  const { cost, looksFor } = hiddenOf(effect, weights);
+  applyCure(effect, weights);
+  const mass = massOf(weights);
+  const next = moved(state, action, { index, weights, result: NO_CHANGE });
+  const branches = mass > ROUNDING ? [{ result: NO_CHANGE, mass, state: next }] : [];
+  return { branches, hiddenCost: cost, looksFor };
 }
 
+/** The node of an action, with the branch on which it ended the trouble. */
 export function nodeOf(
-  problem: RepairProblem,
   state: WorkState,
+  action: RepairAction,
   step: Pick<ActionNode, "index" | "branches" | "looksFor">,
 ): ActionNode {
-  const action = problem.actions[step.index];
-  const access = action?.access ?? -1;
   const mass = massOf(state.weights);
   const ended = mass - step.branches.reduce((sum, branch) => sum + branch.mass, 0);
-  const over = action?.effect.kind === "cure" && ended > 1e-15;
+  const over = action.effect.kind === "cure" && ended > ROUNDING;
   return {
     kind: "action",
     mass,
-    opens: state.opened.includes(access) ? -1 : access,
-    fetches: action?.away === true && !state.fetched,
+    opens: action.access >= 0 && state.opened[action.access] !== 1 ? action.access : -1,
+    fetches: action.away && !state.fetched,
     ...step,
     branches: over ? [{ result: CURED, mass: ended, node: DONE }, ...step.branches] : step.branches,
   };
@@ -96,13 +110,16 @@ export function followOrder(
   plain: { readonly order: readonly number[]; readonly callsForHelp: boolean },
 ): PlanNode {
   const [index, ...order] = plain.order;
+  const action = problem.actions[index ?? -1];
   const mass = massOf(state.weights);
-  if (index === undefined) return plain.callsForHelp ? { kind: "help", mass } : DONE;
-  const next = follow(problem, state, index);
+  if (index === undefined || action === undefined) {
+    return plain.callsForHelp ? { kind: "help", mass } : DONE;
+  }
+  const next = follow(state, action, index);
   const branches = next.branches.map((branch) => ({
     result: branch.result,
     mass: branch.mass,
     node: followOrder(problem, branch.state, { ...plain, order }),
   }));
-  return nodeOf(problem, state, { index, branches, looksFor: next.looksFor });
+  return nodeOf(state, action, { index, branches, looksFor: next.looksFor });
 }

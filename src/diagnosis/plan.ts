@@ -1,7 +1,7 @@
 import type { Evidence, Situation } from "../domain/evidence.ts";
 import type { Plan } from "../domain/triage.ts";
 import { type Belief, updateBelief } from "./belief.ts";
-import { pricesOf } from "./cost-to-go.ts";
+import { pricesOf, SEE_IT_RUNS_MINUTES } from "./cost-to-go.ts";
 import { packKit } from "./kit.ts";
 import type { Model } from "./model.ts";
 import { simulateMinutes } from "./plan-minutes.ts";
@@ -22,9 +22,6 @@ export interface PlanOptions {
 }
 
 export const DEFAULT_PLAN_OPTIONS: PlanOptions = { seed: 1, nodes: 3000, samples: 400 };
-
-/** Minutes for seeing that a machine runs and doing nothing. */
-const SEE_IT_RUNS_MINUTES = 5;
 
 /**
  * The visit with the least expected cost: which checks and remedies in which order, and what after

@@ -1,7 +1,7 @@
 import type { Evidence, Report } from "../domain/evidence.ts";
 import type { RankedCause, Ranking, Reason } from "../domain/triage.ts";
 import { standingReports } from "./arrange.ts";
-import { type Belief, updateBelief } from "./belief.ts";
+import { type Belief, believe, updateBelief, weighEvidence } from "./belief.ts";
 import { decibans, type Marginals, marginalsOf } from "./marginals.ts";
 import { wouldChangeMind } from "./mind-changer.ts";
 import { doesNotFit } from "./misfits.ts";
@@ -64,6 +64,7 @@ function strongestFirst(a: Reason, b: Reason): number {
 }
 
 function contributionsOf(model: Model, evidence: Evidence): readonly Contribution[] {
+  const weighed = weighEvidence(model, evidence);
   const byGroup = new Map<number, { observation: string; state: string }[]>();
   for (const { report } of standingReports(model, evidence)) {
     if (report.said.kind === "unknown" || report.hedge === 1) continue;
@@ -72,13 +73,13 @@ function contributionsOf(model: Model, evidence: Evidence): readonly Contributio
   }
   const groups = [...byGroup].map(([group, said]) => ({
     said: said.sort((a, b) => (a.observation < b.observation ? -1 : 1)),
-    without: marginalsOf(model, updateBelief(model, evidence, { group }).probability),
+    without: marginalsOf(model, believe(model, weighed, { group }).probability),
   }));
   const acts = [...evidence.acts]
     .sort((a, b) => a.epoch - b.epoch)
     .flatMap((done, act) => {
       if (done.outcome !== "cured" && done.outcome !== "no-change") return [];
-      const without = marginalsOf(model, updateBelief(model, evidence, { act }).probability);
+      const without = marginalsOf(model, believe(model, weighed, { act }).probability);
       return [{ said: [{ observation: done.act, state: done.outcome }], without }];
     });
   return [...groups, ...acts].filter(({ said }) => said.length > 0);

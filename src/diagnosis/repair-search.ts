@@ -12,6 +12,9 @@ export interface Solution {
   readonly bound: number;
 }
 
+/** With more actions than this no budget in use suffices for the exact search. */
+const MOST_FOR_EXACT = 16;
+
 /**
  * The plan with the least expected cost. Within the node budget every contingent plan is searched
  * (depth first, cut by the lower bound, each state once), and the plan is optimal; beyond it each
@@ -21,7 +24,8 @@ export interface Solution {
  */
 export function solveRepair(problem: RepairProblem, nodes: number): Solution {
   const start = startOf(problem);
-  const exact = new ExactSearch(problem, Math.ceil(nodes / 2)).solve(start);
+  const small = problem.actions.length <= MOST_FOR_EXACT;
+  const exact = small ? new ExactSearch(problem, Math.ceil(nodes / 2)).solve(start) : null;
   if (exact !== null) return { ...exact, bound: exact.cost };
   const improved = new StepwiseSearch(problem, nodes).plan(start);
   return { ...improved, bound: lowerBound(problem, start) };

@@ -60,6 +60,7 @@ export function selfHelpPolicy(
   helps: readonly SelfHelp[],
   after: Policy,
 ): Helped | null {
+  if (helps.length === 0) return null;
   const left = Float64Array.from(weights);
   const spent = new Float64Array(weights.length);
   const open = [...helps];

@@ -1,12 +1,12 @@
 import { DONE, type Found, follow, followOrder, nodeOf } from "./plan-tree.ts";
-import { byPromise } from "./promise.ts";
+import { type OpenAction, openActions } from "./promise.ts";
 import { efficientOrder } from "./repair-order.ts";
 import { costOf, massOf, type RepairProblem, type WorkState } from "./repair-problem.ts";
 
 /** Branches below this part of all belief follow the plain order without further thought. */
 const WORTH_A_THOUGHT = 0.004;
 
-/** Actions that are thought through at one step, where not all can be. */
+/** Actions that are thought through at one step. */
 const BEST_CURES = 5;
 const BEST_TESTS = 8;
 
@@ -17,6 +17,7 @@ const BEST_TESTS = 8;
 export class StepwiseSearch {
   readonly #problem: RepairProblem;
   readonly #total: number;
+  /** Orders that may still be reckoned out. */
   #nodes: number;
 
   constructor(problem: RepairProblem, nodes: number) {
@@ -30,43 +31,51 @@ export class StepwiseSearch {
     const mass = massOf(state.weights);
     if (mass <= 0) return { root: DONE, cost: 0 };
     const plain = efficientOrder(problem, state);
-    const asIs = { root: followOrder(problem, state, plain), cost: plain.cost };
-    if (mass < WORTH_A_THOUGHT * this.#total || this.#nodes <= 0) return asIs;
-    const index = this.#bestStep(state, plain.cost);
-    if (index < 0) return asIs;
-    const next = follow(problem, state, index);
-    let cost = mass * costOf(problem, state, index) + next.hiddenCost;
-    const branches = next.branches
-      .map((branch) => ({ branch, found: this.plan(branch.state) }))
-      .map(({ branch, found }) => {
-        cost += found.cost;
-        return { result: branch.result, mass: branch.mass, node: found.root };
-      });
-    if (cost >= plain.cost) return asIs;
-    return { root: nodeOf(problem, state, { index, branches, looksFor: next.looksFor }), cost };
+    const step =
+      mass < WORTH_A_THOUGHT * this.#total || this.#nodes <= 0
+        ? null
+        : this.#bestStep(state, plain.cost);
+    const stepped = step === null ? null : this.#through(state, step);
+    if (stepped !== null && stepped.cost < plain.cost) return stepped;
+    return { root: followOrder(problem, state, plain), cost: plain.cost };
   }
 
-  #bestStep(state: WorkState, plainCost: number): number {
-    const problem = this.#problem;
-    let best = -1;
+  #through(state: WorkState, { index, action }: OpenAction): Found {
+    const next = follow(state, action, index);
+    let cost = massOf(state.weights) * costOf(this.#problem, state, action) + next.hiddenCost;
+    const branches = next.branches.map(({ result, mass, state: after }) => {
+      const found = this.plan(after);
+      cost += found.cost;
+      return { result, mass, node: found.root };
+    });
+    return { root: nodeOf(state, action, { index, branches, looksFor: next.looksFor }), cost };
+  }
+
+  /** The step with the least cost if the plain order follows; null: the plain order's own. */
+  #bestStep(state: WorkState, plainCost: number): OpenAction | null {
+    let found: OpenAction | null = null;
     let least = plainCost * (1 - 1e-9);
-    for (const index of promising(problem, state)) {
-      const next = follow(problem, state, index);
-      let cost = massOf(state.weights) * costOf(problem, state, index) + next.hiddenCost;
+    for (const open of this.#promising(state)) {
+      const next = follow(state, open.action, open.index);
+      let cost = massOf(state.weights) * costOf(this.#problem, state, open.action);
+      cost += next.hiddenCost;
       for (const branch of next.branches) {
         if (cost >= least) break;
         this.#nodes -= 1;
-        cost += efficientOrder(problem, branch.state).cost;
+        cost += efficientOrder(this.#problem, branch.state).cost;
       }
-      if (cost < least) [best, least] = [index, cost];
+      if (cost < least) {
+        found = open;
+        least = cost;
+      }
     }
-    return best;
+    return found;
   }
-}
 
-function promising(problem: RepairProblem, state: WorkState): readonly number[] {
-  const ranked = byPromise(problem, state);
-  const of = (kind: "cure" | "test") =>
-    ranked.filter((index) => problem.actions[index]?.effect.kind === kind);
-  return [...of("cure").slice(0, BEST_CURES), ...of("test").slice(0, BEST_TESTS)];
+  #promising(state: WorkState): readonly OpenAction[] {
+    const ranked = openActions(this.#problem, state);
+    const of = (kind: "cure" | "test") =>
+      ranked.filter(({ action }) => action.effect.kind === kind);
+    return [...of("cure").slice(0, BEST_CURES), ...of("test").slice(0, BEST_TESTS)];
+  }
 }

@@ -1,90 +1,122 @@
-import type { Decides } from "../domain/triage.ts";
 import type { Channel } from "./channel.ts";
-import { expected, type Policy } from "./cost-to-go.ts";
-import { bestPolicy, type Portfolio, suggested } from "./policies.ts";
+import { expected } from "./cost-to-go.ts";
+import type { Shortlist } from "./shortlist.ts";
+
+/** A way to act and its cost under each hypothesis. */
+export interface Costed {
+  readonly costs: Float64Array;
+}
+
+/** A choice to be made under a belief. */
+export interface Choice<P extends Costed> {
+  /** Belief; need not sum to 1. */
+  readonly weights: Float64Array;
+  /** The ways always considered; the best of them under `weights` is the present plan. */
+  readonly policies: readonly P[];
+  /** Further ways that a changed belief suggests. */
+  suggest(joint: Float64Array): readonly P[];
+}
+
+/** P(answer | hypothesis), one array an answer, over the same hypotheses as the belief. */
+export type Answers = readonly Float64Array[];
 
 /** What an answer is worth before it is known. */
-export interface CheckValue {
-  /** Expected saving in technician-minutes; never negative beyond rounding. */
-  readonly minutes: number;
+export interface AnswerValue<P extends Costed> {
+  /** Expected saving in the costs' unit; never negative beyond rounding. */
+  readonly saved: number;
   /** Expected fall of entropy, in bits. */
   readonly bits: number;
-  readonly decides: Decides;
+  readonly now: P;
+  /** For each answer that can come: the best way then, and what it saves against `now`. */
+  readonly then: readonly { readonly policy: P; readonly saved: number }[];
 }
 
 /**
  * Value of information: the cost of the best way now, less the expected cost of the best way after
  * each answer. The ways compared after an answer include those of now, so it cannot be negative.
- * Source: Howard 1966.
+ * Source: Raiffa & Schlaifer 1961, Howard 1966.
  */
-export function checkValue(portfolio: Portfolio, channel: Channel): CheckValue {
-  const { policies, prices } = portfolio;
-  const now = bestPolicy(policies, prices.list.weights);
-  let after = 0;
-  let bits = entropy(prices.list.weights);
-  const changes = new Map<Decides, number>();
-  for (const joint of outcomesOf(portfolio, channel)) {
-    const own = suggested(portfolio, joint);
-    const best = bestPolicy([...policies, ...own], joint);
-    const cost = expected(joint, best.costs);
-    const kept = expected(joint, now.costs);
-    after += cost;
-    bits -= entropy(joint) - unnormalised(joint);
-    const what = decision(now, best);
-    changes.set(what, (changes.get(what) ?? 0) + kept - cost);
+export function answerValue<P extends Costed>(choice: Choice<P>, answers: Answers): AnswerValue<P> {
+  const now = best(choice.policies, choice.weights);
+  let bits = entropy(choice.weights) - normalising(choice.weights);
+  let saved = 0;
+  const then: { policy: P; saved: number }[] = [];
+  for (const joint of joints(choice.weights, answers)) {
+    const after = bestAfter(choice, joint);
+    const gain = expected(joint, now.costs) - after.cost;
+    saved += gain;
+    bits -= entropy(joint) - normalising(joint);
+    then.push({ policy: after.policy, saved: gain });
   }
-  const minutes = expected(prices.list.weights, now.costs) - after;
-  return { minutes, bits, decides: mostSaved(changes) };
+  return { saved, bits, now, then };
 }
 
-/** Belief over the shortlist times P(answer), for each answer that can come. */
-export function outcomesOf(
-  { prices }: Portfolio,
-  channel: Channel,
-  weights: Float64Array = prices.list.weights,
-): readonly Float64Array[] {
-  const { list } = prices;
-  const joints: Float64Array[] = [];
-  for (let outcome = 0; outcome < channel.outcomes.length; outcome++) {
+/** The best way under a changed belief, among those of now and those it suggests. */
+export function bestAfter<P extends Costed>(
+  choice: Choice<P>,
+  joint: Float64Array,
+): { readonly policy: P; readonly cost: number } {
+  let policy = best(choice.policies, joint);
+  let cost = expected(joint, policy.costs);
+  for (const other of choice.suggest(joint)) {
+    const own = expected(joint, other.costs);
+    if (own < cost) [policy, cost] = [other, own];
+  }
+  return { policy, cost };
+}
+
+/** The cheapest way under a belief; the first of equals. */
+export function best<P extends Costed>(policies: readonly P[], weights: Float64Array): P {
+  const [first] = policies;
+  if (first === undefined) throw new RangeError("no way to go on");
+  let chosen = first;
+  let least = expected(weights, first.costs);
+  for (const policy of policies) {
+    const cost = expected(weights, policy.costs);
+    if (cost < least) [chosen, least] = [policy, cost];
+  }
+  return chosen;
+}
+
+/** Belief times P(answer), for each answer that can come. */
+export function joints(weights: Float64Array, answers: Answers): readonly Float64Array[] {
+  const possible: Float64Array[] = [];
+  for (const chance of answers) {
     const joint = new Float64Array(weights.length);
     let mass = 0;
     for (let i = 0; i < joint.length; i++) {
-      const weight = weights[i] ?? 0;
-      if (weight === 0) continue;
-      const chance =
-        i < list.hypotheses.length
-          ? channel.chance(list.hypotheses[i] ?? 0, outcome)
-          : channel.lumpChance(list.lumped, list.probability, outcome);
-      joint[i] = weight * chance;
-      mass += joint[i] ?? 0;
+      const weight = (weights[i] ?? 0) * (chance[i] ?? 0);
+      joint[i] = weight;
+      mass += weight;
     }
-    if (mass > 0) joints.push(joint);
+    if (mass > 0) possible.push(joint);
   }
-  return joints;
+  return possible;
+}
+
+/** A channel's answers over a shortlist, the lump last. */
+export function answersOn(list: Shortlist, channel: Channel): Answers {
+  return channel.outcomes.map((_, outcome) => {
+    const chance = new Float64Array(list.weights.length);
+    for (const [i, h] of list.hypotheses.entries()) chance[i] = channel.chance(h, outcome);
+    chance[chance.length - 1] = channel.lumpChance(list.lumped, list.probability, outcome);
+    return chance;
+  });
 }
 
 /** −Σ w·log2 w of weights that need not sum to 1. */
 function entropy(weights: Float64Array): number {
-  return weights.reduce((sum, w) => (w > 0 ? sum - w * Math.log2(w) : sum), 0);
+  let sum = 0;
+  for (let i = 0; i < weights.length; i++) {
+    const w = weights[i] ?? 0;
+    if (w > 0) sum -= w * Math.log2(w);
+  }
+  return sum;
 }
 
 /** The part of `entropy` that comes from the weights' sum alone. */
-function unnormalised(joint: Float64Array): number {
-  const mass = joint.reduce((sum, w) => sum + w, 0);
-  return -mass * Math.log2(mass);
-}
-
-function decision(now: Policy, then: Policy): Decides {
-  if (now.way !== then.way) {
-    return now.way === "self-help" || then.way === "self-help" ? "chat" : "trip";
-  }
-  if (now.kit !== then.kit) return "kit";
-  return now.firstFault === then.firstFault ? "cause" : "order";
-}
-
-function mostSaved(changes: ReadonlyMap<Decides, number>): Decides {
-  let what: Decides = "cause";
-  let most = 0;
-  for (const [decides, saved] of changes) if (saved > most) [what, most] = [decides, saved];
-  return what;
+function normalising(weights: Float64Array): number {
+  let mass = 0;
+  for (let i = 0; i < weights.length; i++) mass += weights[i] ?? 0;
+  return mass > 0 ? -mass * Math.log2(mass) : 0;
 }

@@ -134,32 +134,19 @@ function remediesIn({ model, hypotheses }: Troubles): readonly Remedy[] {
   return [...remedies.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function cureOf(
-  troubles: Troubles,
-  of: {
-    readonly remedy: Remedy;
-    readonly access: readonly string[];
-    readonly onBoard: ReadonlySet<string>;
-  },
-): RepairAction {
-  const { model, hypotheses, localOf, weights } = troubles;
+interface CureOf {
+  readonly remedy: Remedy;
+  readonly access: readonly string[];
+  readonly onBoard: ReadonlySet<string>;
+}
+
+function cureOf(troubles: Troubles, of: CureOf): RepairAction {
+  const { model } = troubles;
   const { remedy } = of;
-  const { first, second, faults } = model.hypotheses;
-  const curable = (f: number): boolean =>
-    model.knowledge.faults.get(faults[f] ?? "")?.remedies.includes(remedy.id) === true;
-  const chance = new Float64Array(weights.length);
-  const leaves = new Int32Array(weights.length).fill(-1);
+  const cured = curedBy(troubles, remedy);
   const hiddenBy = new Map<number, number[]>();
-  for (const [i, h] of hypotheses.entries()) {
-    const a = first[h] ?? -1;
-    const b = second[h] ?? -1;
-    const [curesA, curesB] = [curable(a), b >= 0 && curable(b)];
-    if (!curesA && !curesB) continue;
-    chance[i] = remedy.cures;
-    if (b < 0 || (curesA && curesB)) continue;
-    const left = curesA ? b : a;
-    if (blocksNothing(model, left)) hiddenBy.set(left, [...(hiddenBy.get(left) ?? []), i]);
-    else leaves[i] = localOf.get(left + 1) ?? -1;
+  for (const { trouble, hidden } of cured) {
+    if (hidden >= 0) hiddenBy.set(hidden, [...(hiddenBy.get(hidden) ?? []), trouble]);
   }
   return {
     id: remedy.id,
@@ -169,8 +156,31 @@ function cureOf(
     away: remedy.parts.some((part) => !onBoard(model, of.onBoard, part)),
     after: [],
     group: -1,
-    effect: { kind: "cure", chance, leaves, hidden: [...hiddenBy].map(hiddenCause(model, remedy)) },
+    effect: {
+      kind: "cure",
+      troubles: Int32Array.from(cured, ({ trouble }) => trouble),
+      chance: new Float64Array(cured.length).fill(remedy.cures),
+      leaves: Int32Array.from(cured, ({ leaves }) => leaves),
+      hidden: [...hiddenBy].map(hiddenCause(model, remedy)),
+    },
   };
+}
+
+/** What a remedy works on: the troubles, what it leaves of each, and the cause it may hide. */
+function curedBy({ model, hypotheses, localOf }: Troubles, remedy: Remedy) {
+  const { first, second, faults } = model.hypotheses;
+  const curable = (f: number): boolean =>
+    model.knowledge.faults.get(faults[f] ?? "")?.remedies.includes(remedy.id) === true;
+  const cured: { trouble: number; leaves: number; hidden: number }[] = [];
+  for (const [trouble, h] of hypotheses.entries()) {
+    const present = [first[h] ?? -1, second[h] ?? -1].filter((f) => f >= 0);
+    const [left = -1, ...more] = present.filter((f) => !curable(f));
+    if (more.length > 0 || (left >= 0 && present.length === 1)) continue;
+    const hides = left >= 0 && blocksNothing(model, left);
+    const leaves = left < 0 || hides ? -1 : (localOf.get(left + 1) ?? -1);
+    cured.push({ trouble, leaves, hidden: hides ? left : -1 });
+  }
+  return cured;
 }
 
 /** A cause that lets the machine run for now: left behind, it brings the trouble back. */
