@@ -32,6 +32,8 @@ export function unixSeconds(clock: Clock): number {
 export interface TestTime extends TimeSource {
   /** Moves the clock on and runs what falls due, in order of its due time. */
   advance(milliseconds: number): void;
+  /** How many things wait for their time. */
+  scheduled(): number;
 }
 
 /**
@@ -55,6 +57,7 @@ export function createTestTime(startMilliseconds: number): TestTime {
 
   return {
     clock: () => now,
+    scheduled: () => due.size,
     wait: (milliseconds, then) => {
       order += 1;
       const key = order;

@@ -7,9 +7,7 @@ import {
   type RehearsalServer,
 } from "../../src/rehearsal/server.ts";
 
-function isRecord(
-  value: unknown,
-): value is {
+function isRecord(value: unknown): value is {
   [field: string]: unknown;
   ok?: unknown;
   error_code?: unknown;

@@ -28,6 +28,7 @@ describe("test time", () => {
     time.wait(11, () => seen.push("not due"));
     time.advance(10);
     expect(seen).toEqual([]);
+    expect(time.scheduled()).toBe(1);
   });
 });
 

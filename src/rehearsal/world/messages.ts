@@ -70,11 +70,13 @@ export class MessageBook {
 
   /**
    * The id the next message in that chat gets, 1 or more. As on the platform, a bot's private
-   * chats and plain groups share one count, and each supergroup has its own.
+   * chats and plain groups share one count, and each supergroup has its own, in which the message
+   * about its making is the first.
    */
   nextId(chat: HouseChat): number {
-    const key = chat.type === "supergroup" ? chat.id : 0;
-    const id = (this.#counts.get(key) ?? 0) + 1;
+    const isApart = chat.type === "supergroup";
+    const key = isApart ? chat.id : 0;
+    const id = (this.#counts.get(key) ?? (isApart ? 1 : 0)) + 1;
     this.#counts.set(key, id);
     return id;
   }

@@ -230,8 +230,15 @@ describe("albums", () => {
       InputMediaBuilder.photo(picture(), { caption: "left" }),
       InputMediaBuilder.photo(picture(300, 200)),
     ]);
-    expect(new Set(server.transcript(ANA).slice(1).map(({ albumId }) => albumId)).size).toBe(1);
-    expect(sent).toHaveLength(2;
+    expect(
+      new Set(
+        server
+          .transcript(ANA)
+          .slice(1)
+          .map(({ albumId }) => albumId),
+      ).size,
+    ).toBe(1);
+    expect(sent).toHaveLength(2);
     expect(
       server
         .transcript(ANA)
