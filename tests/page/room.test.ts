@@ -122,7 +122,6 @@ describe("the rehearsal room in a browser", () => {
       .locator("img")
       .evaluateAll((images) => images.map((image) => Reflect.get(image, "naturalWidth")));
     expect(widths).toEqual([1280, 1280]);
-    await operator.getByText("More to send").click();
     const fromEnd = () =>
       log(page, "operator").evaluate((list) =>
         Math.round(list.scrollHeight - list.scrollTop - list.clientHeight),

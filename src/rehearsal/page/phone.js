@@ -1,4 +1,4 @@
-import { make, makeButton, send } from "./elements.js";
+import { make, makeButton, send as sendWish } from "./elements.js";
 import { drawMessage } from "./message.js";
 
 /** Milliseconds for which a short answer to a press stays on the sheet. */
@@ -27,7 +27,7 @@ export function makePhone(phone, room, open) {
   const start = makeButton("Start the chat", () => act("start"));
 
   const act = async (name, wish) => {
-    const problem = await send(`/room/phones/${phone.id}/${name}`, wish);
+    const problem = await sendWish(`/room/phones/${phone.id}/${name}`, wish);
     if (problem !== "") showToast(problem);
   };
   let timer;
@@ -87,9 +87,15 @@ function keepAtEnd(log) {
   const follow = () => {
     if (atEnd) log.scrollTop = log.scrollHeight;
   };
+  let top = 0;
   log.addEventListener("scroll", () => {
-    atEnd = log.scrollHeight - log.scrollTop - log.clientHeight < NEAR_END;
+    // The log grows while it scrolls; only a way upwards is somebody's wish to read.
+    const isNear = log.scrollHeight - log.scrollTop - log.clientHeight < NEAR_END;
+    if (isNear) atEnd = true;
+    else if (log.scrollTop < top) atEnd = false;
+    top = log.scrollTop;
   });
+  log.addEventListener("load", follow, true);
   new ResizeObserver(follow).observe(log);
   return follow;
 }
@@ -165,12 +171,17 @@ function drawWriting(phone, say) {
   );
 }
 
+/** What is chosen here is sent, and the sheet closes, so that the answer can be seen. */
 function drawMore(phone, room, { act, commands, open }) {
-  const lines = phone.lines.map((text) => makeButton(text, () => act("say", { text })));
+  const send = async (name, wish) => {
+    sheet.open = false;
+    await act(name, wish);
+  };
+  const lines = phone.lines.map((text) => makeButton(text, () => send("say", { text })));
   const pictures = room.pictures.map(({ id, title }) => {
     const image = make("img", { src: `/room/pictures/${encodeURIComponent(id)}`, alt: "" });
     const label = make("span", {}, image, title);
-    return makeButton(label, () => act("picture", { picture: id }), { class: "picture" });
+    return makeButton(label, () => send("picture", { picture: id }), { class: "picture" });
   });
   const own = make("input", {
     type: "file",
@@ -178,10 +189,10 @@ function drawMore(phone, room, { act, commands, open }) {
     onchange: async (event) => {
       const [file] = event.target.files;
       event.target.value = "";
-      if (file) await act("photo", file);
+      if (file) await send("photo", file);
     },
   });
-  return make(
+  const sheet = make(
     "details",
     { class: "more" },
     make("summary", {}, "More to send"),
@@ -190,8 +201,8 @@ function drawMore(phone, room, { act, commands, open }) {
       { class: "inside" },
       ...group("Things to say", lines),
       ...group("Place and number", [
-        makeButton("Share the place", () => act("place")),
-        makeButton("Share the phone number", () => act("number")),
+        makeButton("Share the place", () => send("place")),
+        makeButton("Share the phone number", () => send("number")),
       ]),
       ...group("Photos", [...pictures, make("label", {}, "A picture of your own ", own)]),
       make("h3", {}, "Commands"),
@@ -199,6 +210,7 @@ function drawMore(phone, room, { act, commands, open }) {
       ...group("A start link", [drawLinkField(phone, open)]),
     ),
   );
+  return sheet;
 }
 
 function group(title, children) {
