@@ -191,7 +191,19 @@ export function createLobby(parts: LobbyParts): Lobby {
         const language = press.value ?? "en";
         const message = { lines: [line(phrase("language-set"))] };
         const to = { ...readerOf(incoming), language };
-        return answer(incoming, [say(to, message)], { language });
+        const received = await answer(incoming, [say(to, message)], { language });
+        for (const { id } of directory.cases({ operator: incoming.from.id, open: true })) {
+          await commit({ kind: "case", id }, `${incoming.update}/language`, (open) =>
+            open === null
+              ? null
+              : {
+                  by: incoming.from.id,
+                  happenings: [{ type: "language.changed", language }],
+                  effects: [],
+                },
+          );
+        }
+        return received;
       }
       if (press.act === "forget" && press.value === "yes") {
         await answer(incoming, [say(readerOf(incoming), { lines: [line(phrase("forgotten"))] })]);

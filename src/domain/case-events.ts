@@ -135,6 +135,7 @@ export type CaseHappening =
       readonly correction: string;
     }
   | { readonly type: "case.reopened" }
+  | { readonly type: "language.changed"; readonly language: string }
   | { readonly type: "operator.forgotten" };
 
 /** When, by whom, and from which update. */

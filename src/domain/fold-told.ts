@@ -94,6 +94,8 @@ export function applyTold(state: CaseState, event: Told): CaseState {
         ...state,
         notes: [...state.notes, { text: event.text, from: event.from, at: event.at }],
       };
+    case "language.changed":
+      return { ...state, operator: { ...state.operator, language: event.language } };
     case "operator.forgotten":
       return {
         ...state,

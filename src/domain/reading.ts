@@ -50,6 +50,8 @@ export interface Together extends Meaning {
   readonly signs: readonly { readonly sign: string; readonly denied: boolean }[];
   /** Signs whose own meaning is settled by the rule and is not reported beside it. */
   readonly settles: readonly string[];
+  /** True where all must stand in one sentence. */
+  readonly oneSentence: boolean;
 }
 
 /** A reading's place: which observation a number with this unit belongs to near these words. */
@@ -80,6 +82,8 @@ export interface BandRule {
 export interface Grammar {
   readonly not: readonly string[];
   readonly or: readonly string[];
+  /** Words that deny what stands before them: "rodents: none". */
+  readonly notAfter: readonly string[];
   /** Words that end the reach of a denial: "won't start, just clicks". */
   readonly stop: readonly string[];
   /** Verbs through which a denial reaches further: "I don't hear it click". */

@@ -92,6 +92,7 @@ export const caseEvent = exactly<CaseEvent>()(
     event("cause.confirmed", { faults: list(text), how, words: text.exactOptional() }),
     event("case.closed", { end, complaint: text, cause: text, correction: text }),
     event("case.reopened", {}),
+    event("language.changed", { language: z.string() }),
     event("operator.forgotten", {}),
   ]),
 );

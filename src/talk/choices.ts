@@ -62,20 +62,19 @@ function checkChoices(check: Check, observation: Observation, menu: string | und
   return page(all, from);
 }
 
-const byOffer = (a: MachineKind, b: MachineKind) => a.offer - b.offer;
-
 function kindChoices(knowledge: Knowledge, family: string | undefined): Choice[] {
-  const kinds = [...knowledge.machines.values()];
+  const order = (kind: MachineKind) => (kind.offer === 0 ? Number.POSITIVE_INFINITY : kind.offer);
+  const kinds = [...knowledge.machines.values()].sort((a, b) => order(a) - order(b));
+  const first = kinds.slice(0, MOST_BUTTONS - 1);
+  const later = kinds.slice(MOST_BUTTONS - 1);
   const label = (kind: MachineKind) => ({
     value: kind.id,
     label: know(wordKey("machine", kind.id)),
   });
   if (family === undefined) {
-    const first = kinds.filter((kind) => kind.offer > 0).sort(byOffer);
     const other = { value: `${LEADS_TO}families`, label: phrase("answer-another-machine") };
-    return [...first.slice(0, MOST_BUTTONS - 1).map(label), other];
+    return [...first.map(label), other];
   }
-  const later = kinds.filter((kind) => kind.offer === 0);
   if (family === "families") {
     const families = [...new Set(later.map((kind) => kind.family))];
     return families.map((id) => ({

@@ -1,0 +1,87 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { parse } from "yaml";
+import { z } from "zod";
+import { openRoom } from "../rehearsal/room.ts";
+import type { RoomScenario } from "../rehearsal/room-scenario.ts";
+import { samplePicture } from "../rehearsal/people/sample-picture.ts";
+import { createRehearsalServer, type RehearsalServer } from "../rehearsal/server.ts";
+import type { ScriptLine } from "../rehearsal/player.ts";
+import { languageNames } from "./language-names.ts";
+
+const Line = z
+  .strictObject({
+    when: z.string().optional(),
+    press: z.string().optional(),
+    say: z.string().optional(),
+    photo: z.boolean().optional(),
+  })
+  .readonly();
+const Phone = z.strictObject({
+  id: z.int().positive(),
+  name: z.string(),
+  role: z.string(),
+  about: z.string(),
+  phoneNumber: z.string(),
+  place: z.strictObject({ latitude: z.number(), longitude: z.number() }),
+  lines: z.array(z.string()).default([]),
+});
+const Scenario = z.strictObject({
+  title: z.string(),
+  about: z.string(),
+  phones: z.strictObject({ operator: Phone, dispatcher: Phone, technician: Phone }),
+  call: z.strictObject({
+    opening: z.string(),
+    operator: z.array(Line),
+    dispatcher: z.array(Line),
+    technician: z.array(Line),
+    fallback: z.array(z.string()),
+  }),
+});
+export type Scenario = z.infer<typeof Scenario>;
+
+/** Only what cannot be a real token is accepted by the local server. */
+export const REHEARSAL_TOKEN = "1:rehearsal-room-on-this-computer";
+
+/** The invented people and their call, from flows/demo. */
+export function loadScenario(root: string): Scenario {
+  return Scenario.parse(parse(readFileSync(join(root, "flows/demo/scenario.yaml"), "utf8")));
+}
+
+function roomOf(scenario: Scenario, languages: readonly string[]): RoomScenario {
+  const phones = Object.entries(scenario.phones).map(([id, phone]) => ({
+    id,
+    role: phone.role,
+    person: { id: phone.id, name: phone.name, language: languages[0] ?? "en" },
+    about: phone.about,
+    phoneNumber: phone.phoneNumber,
+    place: phone.place,
+    lines: phone.lines,
+  }));
+  return {
+    title: scenario.title,
+    about: scenario.about,
+    phones,
+    languages: languages.map((tag) => ({ tag, name: languageNames(tag) })),
+    pictures: [{ id: "battery", title: "Battery", bytes: samplePicture({ shade: 150 }) }],
+  };
+}
+
+/** The local server with its page; the program then talks to it as to the real service. */
+export async function openRehearsal(
+  scenario: Scenario,
+  options: { readonly port: number; readonly languages: readonly string[] },
+): Promise<RehearsalServer> {
+  const server = createRehearsalServer({
+    token: REHEARSAL_TOKEN,
+    port: options.port,
+    botName: "Turnrow",
+    botUsername: "turnrow_rehearsal_bot",
+  });
+  openRoom(server, { scenario: roomOf(scenario, options.languages) });
+  await server.start();
+  return server;
+}
+
+/** Script lines that also hold for typed readings. */
+export type CallScript = readonly ScriptLine[];

@@ -1,0 +1,79 @@
+import { createLog } from "../chat/log.ts";
+import { readConfig } from "../config.ts";
+import { problemLines } from "./case-files.ts";
+import type { CommandIo } from "./io.ts";
+import { loadScenario, openRehearsal, REHEARSAL_TOKEN } from "./rehearsal.ts";
+import { seatMembers } from "./seat-members.ts";
+import { loadShopSettings } from "./shop-settings.ts";
+import { startTurnrow, type Turnrow } from "./turnrow.ts";
+import { brokenFlows, openWorkshop } from "./workshop.ts";
+
+/** Waits for Ctrl-C or a supervisor's polite signal. */
+function untilSignalled(): Promise<void> {
+  return new Promise((resolve) => {
+    process.once("SIGINT", () => resolve());
+    process.once("SIGTERM", () => resolve());
+  });
+}
+
+async function keepRunning(turnrow: Turnrow, io: CommandIo): Promise<number> {
+  let code = 0;
+  await Promise.race([
+    untilSignalled(),
+    turnrow.running.catch((error: unknown) => {
+      io.stderr(`${error instanceof Error ? error.message : "It stopped for an unknown reason."}\n`);
+      code = 1;
+    }),
+  ]);
+  await turnrow.stop();
+  return code;
+}
+
+/** `start`: with a bot token it serves Telegram; with none it opens the rehearsal room. */
+export async function startCommand(_args: readonly string[], io: CommandIo): Promise<number> {
+  const config = readConfig(process.env);
+  if (!config.ok) {
+    io.stderr(problemLines(config.problems));
+    return 2;
+  }
+  const { dataFolder, apiRoot, token, port } = config.value;
+  const settings = loadShopSettings(io.root, dataFolder);
+  if (!settings.ok) {
+    io.stderr(problemLines(settings.problems));
+    return 2;
+  }
+  const workshop = await openWorkshop(io.root);
+  if (!workshop.ok) {
+    io.stderr(brokenFlows(workshop.problems));
+    return 1;
+  }
+  const log = createLog((line) => io.stderr(`${line}\n`), Date.now, token === undefined ? [] : [token]);
+  const base = {
+    root: io.root,
+    dataFolder,
+    settings: settings.value,
+    workshop: workshop.value,
+    log,
+  };
+  try {
+    if (token !== undefined) {
+      const root = apiRoot === undefined ? {} : { apiRoot };
+      const turnrow = await startTurnrow({ ...base, token, ...root });
+      if (turnrow.ownerLink !== null) {
+        io.stdout(`Open this link once to become the shop's owner:\n  ${turnrow.ownerLink}\n`);
+      }
+      return await keepRunning(turnrow, io);
+    }
+    const scenario = loadScenario(io.root);
+    const server = await openRehearsal(scenario, { port, languages: settings.value.languages });
+    const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
+    await seatMembers(server, scenario, turnrow);
+    io.stdout(`The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`);
+    const code = await keepRunning(turnrow, io);
+    await server.stop();
+    return code;
+  } catch (error) {
+    io.stderr(`${error instanceof Error ? error.message : "It could not be started."}\n`);
+    return 1;
+  }
+}

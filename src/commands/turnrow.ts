@@ -1,0 +1,157 @@
+import { join } from "node:path";
+import { createChangeDocument } from "../cases/change-document.ts";
+import { createCommit } from "../cases/commit.ts";
+import { openDirectory } from "../cases/directory.ts";
+import { createEngineRoom } from "../cases/engine-room.ts";
+import { createForget } from "../cases/forget-person.ts";
+import { foundShop } from "../cases/found-shop.ts";
+import { createLobby } from "../cases/lobby.ts";
+import { createMoveChat } from "../cases/move-chat.ts";
+import { createOffice } from "../cases/office.ts";
+import type { Timers } from "../cases/ports.ts";
+import { startPostman } from "../cases/postman.ts";
+import { createReception } from "../cases/reception.ts";
+import { type Chat, createChat } from "../chat/bot.ts";
+import type { Log } from "../chat/log.ts";
+import { createPressCodec } from "../chat/press-codec.ts";
+import type { ShopSettings } from "../domain/settings.ts";
+import { takeInstanceLock } from "../store/instance-lock.ts";
+import { openLowdbStore } from "../store/lowdb-store.ts";
+import { createQuarantine } from "../store/quarantine.ts";
+import { phrase } from "../talk/decision.ts";
+import type { Desk } from "../talk/desk.ts";
+import { realChance } from "./chance.ts";
+import { introductionOf } from "./introduction.ts";
+import { openSpeech } from "./speech.ts";
+import type { Workshop } from "./workshop.ts";
+
+/** Waiting messages are given this long at the end; what is left goes out at the next start. */
+const LAST_POST_MS = 5_000;
+
+export interface TurnrowOptions {
+  readonly root: string;
+  readonly dataFolder: string;
+  readonly token: string;
+  readonly apiRoot?: string;
+  readonly settings: ShopSettings;
+  readonly workshop: Workshop;
+  readonly log: Log;
+}
+
+/** The whole program behind one bot, running. */
+export interface Turnrow {
+  /** Single-use link for the first owner; null once the shop has one. */
+  readonly ownerLink: string | null;
+  readonly ownerToken: string | null;
+  /** Receives until stopped; rejects with a sentence that says what to do. */
+  readonly running: Promise<void>;
+  stop(): Promise<void>;
+}
+
+export const realTimers: Timers = {
+  now: Date.now,
+  after(milliseconds, run) {
+    const timer = setTimeout(run, milliseconds);
+    return () => clearTimeout(timer);
+  },
+};
+
+/** Words of the knowledge that button data may be made of. */
+function pressWords({ knowledge }: Workshop): string[] {
+  const states = [...knowledge.observations.values()].flatMap((one) =>
+    one.states.map((state) => state.id),
+  );
+  return [
+    ...new Set([
+      ...states,
+      ...knowledge.observations.keys(),
+      ...knowledge.faults.keys(),
+      ...knowledge.redFlags.keys(),
+      ...knowledge.checks.keys(),
+      ...[...knowledge.checks.values()].flatMap((check) => check.menu.map((head) => `>${head.id}`)),
+    ]),
+  ];
+}
+
+/** Opens the store, wires everything together and begins to receive. */
+export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
+  const { settings, workshop, log } = options;
+  const { knowledge, reader } = workshop;
+  const lock = takeInstanceLock(options.dataFolder);
+  const store = await openLowdbStore(options.dataFolder, {
+    now: Date.now,
+    onDamage: ({ kind, why }) => log("damaged-document-set-aside", { reason: `${kind}: ${why}` }),
+  });
+  const directory = await openDirectory(store);
+  const change = createChangeDocument(store, directory);
+  const commit = createCommit({ change, directory, clock: realTimers });
+  const founded = await foundShop({ directory, commit, chance: realChance });
+  const speech = openSpeech(options.root, knowledge, {
+    timeZone: settings.timeZone,
+    report: (trouble) => log("wording", { reason: JSON.stringify(trouble) }),
+  });
+  const codec = createPressCodec(founded.secret, pressWords(workshop));
+  const chat: Chat = createChat({
+    token: options.token,
+    ...(options.apiRoot === undefined ? {} : { apiRoot: options.apiRoot }),
+    wording: speech.wording,
+    codec,
+    timers: realTimers,
+    log,
+  });
+  const bot = await chat.identify().catch((error: unknown) => {
+    lock.release();
+    throw error;
+  });
+  const link = (token: string) => `https://t.me/${bot.username}?start=${token}`;
+  const engine = createEngineRoom({ knowledge });
+  const languages = settings.languages.filter((one) => speech.languages.includes(one));
+  const desk = (now: number): Desk => {
+    const shop = directory.shop();
+    return {
+      knowledge,
+      shop: settings,
+      members: shop?.members ?? [],
+      ...(shop?.counter === undefined ? {} : { counter: shop.counter }),
+      now,
+      next: engine.next,
+      triage: engine.triage,
+      words: speech.wording.phrase,
+    };
+  };
+  const forget = createForget({ directory, commit, change, store });
+  const lobby = createLobby({
+    ...{ directory, commit, desk, languages, link, forget },
+    chance: realChance,
+  });
+  const reception = createReception({
+    ...{ directory, commit },
+    timers: realTimers,
+    quarantine: createQuarantine(join(options.dataFolder, "quarantine")),
+    handle: createOffice({ directory, commit, reader, lobby, desk, languages, chance: realChance }),
+    apology: phrase("apology"),
+    isStorageTrouble: (error) => error instanceof Error && "code" in error && "syscall" in error,
+    report: (error) => log("update-failed", { error }),
+  });
+  const postman = startPostman({
+    ...{ store, change, directory },
+    carrier: chat.carrier,
+    moveChat: createMoveChat(store, change),
+    timers: realTimers,
+    follow: async () => undefined,
+    notify: async (notice) => log("delivery", { reason: notice.what }),
+  });
+  await chat.introduce(introductionOf(speech, languages, directory.shop()?.members ?? []));
+  const running = chat.run(reception);
+  return {
+    ownerToken: founded.ownerToken,
+    ownerLink: founded.ownerToken === null ? null : link(founded.ownerToken),
+    running,
+    async stop() {
+      await chat.stop();
+      await postman.drain(LAST_POST_MS);
+      await postman.stop();
+      lock.release();
+    },
+  };
+}
