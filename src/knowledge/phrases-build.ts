@@ -185,7 +185,8 @@ function togetherOf(
     if (sign in file.signs) continue;
     bench.problems.push(problemIn(bench.source, path, `There is no sign "${sign}".`));
   }
-  return { signs, settles, maybe: [], means: claims(bench, rule.means, [...path, "means"]) };
+  const means = claims(bench, rule.means, [...path, "means"]);
+  return { signs, settles, means, maybe: [], oneSentence: rule["one-sentence"] };
 }
 
 function bandOf(
@@ -217,6 +218,7 @@ function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
   const at = (key: string): Path => ["grammar", key];
   return {
     not: split(file.not),
+    notAfter: split(file["not-after"]),
     or: split(file.or),
     stop: split(file.stop),
     perceive: split(file.perceive),

@@ -25,10 +25,12 @@ const together = z.strictObject({
   when: z.string().min(1),
   means: claims,
   settles: z.string().default(""),
+  "one-sentence": z.boolean().default(false),
 });
 
 const grammar = z.strictObject({
   not: words,
+  "not-after": words,
   or: words,
   stop: words,
   perceive: words,

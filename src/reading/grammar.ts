@@ -34,6 +34,7 @@ export interface Place {
 
 export interface GrammarWords {
   readonly not: ReadonlySet<string>;
+  readonly notAfter: ReadonlySet<string>;
   readonly or: ReadonlySet<string>;
   readonly stop: ReadonlySet<string>;
   readonly perceive: ReadonlySet<string>;
@@ -78,6 +79,7 @@ export function compileLanguage(phrases: Phrases): Language {
     places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
     words: {
       not: stemsOf(grammar.not),
+      notAfter: stemsOf(grammar.notAfter),
       or: stemsOf(grammar.or),
       stop: stemsOf(grammar.stop),
       perceive: stemsOf(grammar.perceive),

@@ -122,6 +122,7 @@ function patternWords(phrases: Phrases): readonly string[] {
   return [
     ...inPatterns,
     ...grammar.not,
+    ...grammar.notAfter,
     ...grammar.or,
     ...grammar.stop,
     ...grammar.perceive,

@@ -19,7 +19,8 @@ export function denials<Owner>(
   matches.forEach((match, index) => {
     const before = matches[index - 1];
     const deniedBefore = denied[index - 1] ?? false;
-    denied.push(match.denied !== isDenied(text, { match, before, deniedBefore }, words));
+    const here = isDenied(text, { match, before, deniedBefore }, words);
+    denied.push(match.denied !== (here || isDeniedAfter(text, match, words)));
   });
   return denied;
 }
@@ -47,6 +48,21 @@ function isDenied<Owner>(
     if (words.not.has(stem)) return true;
     const perceived = words.perceive.has(text.tokens[at - 1]?.stem ?? "");
     if (words.stop.has(stem) && !perceived) return false;
+  }
+  return false;
+}
+
+/** "smoke: none", "rodents suspected, none found": at most so many words later. */
+const REACH_BACK = 3;
+
+function isDeniedAfter<Owner>(text: Clauses, match: Match<Owner>, words: GrammarWords): boolean {
+  const limit = Math.min(text.tokens.length, match.to + REACH_BACK);
+  for (let at = match.to; at < limit && text.sentences[at] === text.sentences[match.from]; at += 1) {
+    const stem = text.tokens[at]?.stem ?? "";
+    if (words.stop.has(stem)) return false;
+    if (!words.notAfter.has(stem)) continue;
+    const next = text.tokens[at + 1]?.stem ?? "";
+    return text.edge(at + 1) || words.perceive.has(next);
   }
   return false;
 }

@@ -49,7 +49,8 @@ function readOne(key: string, value: string, tools: FactTools): FactReading {
   }
   const answered = answer(key, value, tools);
   if (answered !== null) return answered;
-  const text = `${key.replaceAll(/[-_]/g, " ")}: ${value}`;
+  // Without the colon, so that "lights: bright" reads as one phrase.
+  const text = `${key.replaceAll(/[-_]/g, " ")} ${value}`;
   const read = tools.reader.read(text, tools.options);
   const placed = read.understood.length + read.ambiguous.length + read.replaced.length > 0;
   return {

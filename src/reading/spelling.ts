@@ -9,7 +9,7 @@ export interface Spelling {
 /** Shorter words differ from their neighbours by one letter far too often. */
 const SHORTEST = 4;
 /** From this length on two slips are allowed. */
-const TWO_SLIPS_FROM = 7;
+const TWO_SLIPS_FROM = 9;
 
 /**
  * @param words known words, folded; the first letter is trusted, as people rarely miss it.

@@ -45,7 +45,7 @@ function jointAt(
       mention.sign.id === wanted.sign &&
       mention.denied === wanted.denied &&
       !chosen.includes(mention) &&
-      belongTogether(text, first, mention);
+      belongTogether(text, { one: first, other: mention, apart: rule.oneSentence ? 0 : 1 });
     const found = place === 0 ? [first].find(fits) : near.find(fits);
     if (found === undefined) return null;
     chosen.push(found);
@@ -54,11 +54,17 @@ function jointAt(
   return { rule, mentions: chosen, settled: new Set(settled) };
 }
 
-function belongTogether(text: Clauses, one: Mention, other: Mention): boolean {
+interface Pair {
+  readonly one: Mention;
+  readonly other: Mention;
+  /** Sentences they may be apart. */
+  readonly apart: number;
+}
+
+function belongTogether(text: Clauses, { one, other, apart }: Pair): boolean {
   const clauses = Math.abs((text.clauses[one.from] ?? 0) - (text.clauses[other.from] ?? 0));
   const sentences = Math.abs((text.sentences[one.from] ?? 0) - (text.sentences[other.from] ?? 0));
   const before = one.scope.when === "before" || other.scope.when === "before";
-  return (
-    clauses <= CLAUSES_APART && sentences <= 1 && (!before || one.scope.when === other.scope.when)
-  );
+  const together = !before || one.scope.when === other.scope.when;
+  return together && clauses <= CLAUSES_APART && sentences <= apart;
 }

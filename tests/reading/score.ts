@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { parse } from "yaml";
 import { z } from "zod";
-import type { Reader, ReadingResult } from "../../src/domain/reading.ts";
+import type { Reader, Understood } from "../../src/domain/reading.ts";
 
 const Opening = z.array(
   z.strictObject({
@@ -38,37 +38,46 @@ const scored = new Set(
   ).split(" "),
 );
 
-/** Precision and recall on states: what is understood against what each opening states. */
+/** Precision and recall on states: what is understood against what each text states. */
 export function scoreOpenings(
   reader: Reader,
   openings: readonly Opening[],
   language: string,
 ): Score {
+  return scoreStates(
+    openings,
+    (opening) => reader.read(opening.text, { languages: [language] }).understood,
+  );
+}
+
+/** What a text states, and how it is read. */
+export function scoreStates<Stated extends Omit<Opening, "text">>(
+  texts: readonly Stated[],
+  read: (text: Stated) => readonly Understood[],
+): Score {
   const wrong: string[] = [];
   const missed: string[] = [];
   const denied: string[] = [];
   let found = 0;
-  let right = 0;
   let stated = 0;
-  for (const opening of openings) {
-    const states = statesOf(reader.read(opening.text, { languages: [language] }));
-    const allowed = new Set([...opening.says.flatMap((one) => one.split("|")), ...opening.may]);
+  for (const text of texts) {
+    const states = statesOf(read(text));
+    const allowed = new Set([...text.says.flatMap((one) => one.split("|")), ...text.may]);
     found += states.length;
-    right += states.filter((state) => allowed.has(state)).length;
-    stated += opening.says.length;
-    const at = (state: string): string => `${opening.id}: ${state}`;
+    stated += text.says.length;
+    const at = (state: string): string => `${text.id}: ${state}`;
     wrong.push(...states.filter((state) => !allowed.has(state)).map(at));
     missed.push(
-      ...opening.says.filter((one) => !one.split("|").some((s) => states.includes(s))).map(at),
+      ...text.says.filter((one) => !one.split("|").some((s) => states.includes(s))).map(at),
     );
-    denied.push(...opening.denied.filter((state) => states.includes(state)).map(at));
+    denied.push(...text.denied.filter((state) => states.includes(state)).map(at));
   }
-  const precision = found === 0 ? 0 : right / found;
+  const precision = found === 0 ? 0 : 1 - wrong.length / found;
   return { precision, recall: 1 - missed.length / stated, wrong, missed, denied };
 }
 
-function statesOf(result: ReadingResult): readonly string[] {
-  const states = result.understood.flatMap((one) =>
+function statesOf(understood: readonly Understood[]): readonly string[] {
+  const states = understood.flatMap((one) =>
     "state" in one && scored.has(one.observation) ? [`${one.observation}=${one.state}`] : [],
   );
   return [...new Set(states)];
