@@ -1,4 +1,5 @@
 import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
+import { createFormatters, type Formatters } from "./formatters.ts";
 import { isRightToLeft } from "./text-direction.ts";
 import type { ReportTrouble } from "./trouble.ts";
 
@@ -13,8 +14,8 @@ export interface Formatted {
 /** The messages of one language together with its rules for numbers, dates and lists. */
 export interface LanguagePack {
   readonly language: string;
-  /** The tag by which numbers, dates and lists are formed; digits are those of a meter's display. */
-  readonly locale: string;
+  /** Numbers, dates and lists; digits are those of a meter's display. */
+  readonly forms: Formatters;
   readonly rightToLeft: boolean;
   /** Null where the language has no such message. */
   format(key: string, variables: Variables): Formatted | null;
@@ -35,7 +36,7 @@ export function createLanguagePack(
   const bundle = openBundle(language, text, report);
   return {
     language,
-    locale: meterDigits(regional(language)),
+    forms: createFormatters(meterDigits(regional(language))),
     rightToLeft,
     format: (key, variables) => formatKey(bundle, key, variables),
   };

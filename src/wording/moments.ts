@@ -1,3 +1,5 @@
+import type { Formatters } from "./formatters.ts";
+
 export type MomentStyle = "day" | "hour" | "day-hour";
 
 const day = { weekday: "short", day: "numeric", month: "short" } as const;
@@ -17,9 +19,8 @@ const styles: Readonly<Record<MomentStyle, Intl.DateTimeFormatOptions>> = {
 export function formatMoment(
   time: number,
   style: MomentStyle,
-  place: { readonly locale: string; readonly timeZone: string },
+  place: { readonly forms: Formatters; readonly timeZone: string },
 ): string {
   if (!Number.isFinite(time) || Math.abs(time) > 8.64e15) return "–";
-  const options = { ...styles[style], timeZone: place.timeZone };
-  return new Intl.DateTimeFormat(place.locale, options).format(time);
+  return place.forms.date(time, { ...styles[style], timeZone: place.timeZone });
 }

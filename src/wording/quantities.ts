@@ -1,5 +1,5 @@
 import type { Unit } from "../domain/effects.ts";
-import type { LanguagePack } from "./language-pack.ts";
+import type { Formatters } from "./formatters.ts";
 
 interface UnitForm {
   /** The message that holds the sign of the unit. */
@@ -44,30 +44,30 @@ export interface Quantity {
  */
 export function formatQuantity(
   value: Quantity,
-  pack: LanguagePack,
+  language: Formatters,
   sign: (key: string) => string,
 ): string {
   if (!Number.isFinite(value.quantity)) return "–";
-  if (value.unit === "percent") return formatPercent(value.quantity, value.digits, pack.locale);
+  if (value.unit === "percent") return formatPercent(value.quantity, value.digits, language);
   const form = forms[value.unit];
-  const number = new Intl.NumberFormat(pack.locale, {
+  const number = language.number(value.quantity, {
     minimumFractionDigits: value.digits ?? form.least,
     maximumFractionDigits: value.digits ?? form.most,
     useGrouping: "min2",
-  }).format(value.quantity);
+  });
   return `${number}${JOIN}${sign(form.key)}`;
 }
 
 /** Whole percents never say that something is certain or impossible when it is not. */
-function formatPercent(percent: number, digits: number | undefined, locale: string): string {
+function formatPercent(percent: number, digits: number | undefined, language: Formatters): string {
   const places = digits ?? 0;
   const smallest = 10 ** -places;
   const format = (value: number) =>
-    new Intl.NumberFormat(locale, {
+    language.number(value / 100, {
       style: "percent",
       minimumFractionDigits: places,
       maximumFractionDigits: places,
-    }).format(value / 100);
+    });
   if (percent > 0 && percent < smallest / 2) return `<${format(smallest)}`;
   if (percent < 100 && percent > 100 - smallest / 2) return `>${format(100 - smallest)}`;
   return format(percent);

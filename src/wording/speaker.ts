@@ -70,19 +70,19 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
 
   function text(arg: Arg): string {
     if (typeof arg === "string") return foreign(plainWords(arg));
-    if (typeof arg === "number") return new Intl.NumberFormat(pack.locale).format(arg);
+    if (typeof arg === "number") return pack.forms.number(arg);
     if ("know" in arg) return knowledge(arg.know);
     if ("phrase" in arg) return foreign(say(arg.phrase));
-    if ("quantity" in arg) return formatQuantity(arg, pack, (key) => message({ key }));
+    if ("quantity" in arg) return formatQuantity(arg, pack.forms, (key) => message({ key }));
     if ("time" in arg)
-      return formatMoment(arg.time, arg.style, { ...pack, timeZone: parts.timeZone });
+      return formatMoment(arg.time, arg.style, { forms: pack.forms, timeZone: parts.timeZone });
     return list(arg.list);
   }
 
   function list(members: readonly Arg[]): string {
     if (members.length === 0) return message({ key: "list-empty" });
     const words = members.map(text).map((word) => (pack.rightToLeft ? isolate(word) : word));
-    return new Intl.ListFormat(pack.locale, { type: "conjunction" }).format(words);
+    return pack.forms.list(words);
   }
 
   /** Fluent isolates every variable of a right-to-left text; elsewhere only these need it. */

@@ -67,6 +67,6 @@ function worded({ say, style, gap }: Line, speaker: Speaker) {
 function marksOf(speaker: Speaker) {
   return {
     caution: () => speaker.say({ key: "mark-caution" }),
-    number: (value: number) => new Intl.NumberFormat(speaker.pack.locale).format(value),
+    number: (value: number) => speaker.pack.forms.number(value),
   };
 }

@@ -6,7 +6,10 @@ import { formatQuantity } from "../../src/wording/quantities.ts";
 function shown(quantity: number, unit: Unit, { language = "en", digits }: Options = {}): string {
   const pack = createLanguagePack(language, "", () => {});
   const value = { quantity, unit, ...(digits !== undefined && { digits }) };
-  return formatQuantity(value, pack, (key) => key.replace("unit-", "")).replaceAll(/\s/g, " ");
+  return formatQuantity(value, pack.forms, (key) => key.replace("unit-", "")).replaceAll(
+    /\s/g,
+    " ",
+  );
 }
 interface Options {
   readonly language?: string;
@@ -39,7 +42,7 @@ describe("quantities", () => {
 
   it("never break between number and unit", () => {
     const pack = createLanguagePack("en", "", () => {});
-    expect(formatQuantity({ quantity: 5, unit: "A" }, pack, () => "A")).toBe("5\u00A0A");
+    expect(formatQuantity({ quantity: 5, unit: "A" }, pack.forms, () => "A")).toBe("5\u00A0A");
   });
 
   it("show percents as the language does", () => {
