@@ -13,7 +13,7 @@ export interface Solution {
 }
 
 /** With more actions than this no budget in use suffices for the exact search. */
-const MOST_FOR_EXACT = 16;
+const MOST_FOR_EXACT = 14;
 
 /**
  * The plan with the least expected cost. Within the node budget every contingent plan is searched
@@ -25,7 +25,7 @@ const MOST_FOR_EXACT = 16;
 export function solveRepair(problem: RepairProblem, nodes: number): Solution {
   const start = startOf(problem);
   const small = problem.actions.length <= MOST_FOR_EXACT;
-  const exact = small ? new ExactSearch(problem, Math.ceil(nodes / 2)).solve(start) : null;
+  const exact = small ? new ExactSearch(problem, Math.ceil(nodes / 4)).solve(start) : null;
   if (exact !== null) return { ...exact, bound: exact.cost };
   const improved = new StepwiseSearch(problem, nodes).plan(start);
   return { ...improved, bound: lowerBound(problem, start) };
