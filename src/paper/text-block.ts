@@ -11,6 +11,8 @@ export interface BlockShape {
 }
 
 const MORE = "…";
+/** Splits a word into what people take for one character; costly to make. */
+const characters = new Intl.Segmenter();
 
 /**
  * Breaks a text into lines between words; a word that is longer than a line is broken.
@@ -38,7 +40,7 @@ export function breakLines(text: string, shape: BlockShape): string[] {
 function breakWord(word: string, fits: (line: string) => boolean): string[] {
   const pieces: string[] = [];
   let piece = "";
-  for (const { segment } of new Intl.Segmenter().segment(word)) {
+  for (const { segment } of characters.segment(word)) {
     if (piece !== "" && !fits(piece + segment)) {
       pieces.push(piece);
       piece = "";

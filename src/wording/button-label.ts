@@ -5,12 +5,15 @@ const MORE = "…";
 /** A word is kept whole as long as at least this share of the room is used. */
 const LEAST_USED = 0.5;
 
+/** Splits a text into what people take for one character; costly to make. */
+const characters = new Intl.Segmenter();
+
 /**
  * Makes a button's label: one line, at most 64 UTF-16 units, cut at a word.
  * @returns never an empty text: where there is none, `…`
  */
 export function buttonLabel(text: string, limit = LABEL_LIMIT): string {
-  const line = text.replaceAll(/\s*[\n\t]\s*/g, " ").trim();
+  const line = text.replaceAll(/[ \t\n\r]+/g, " ").trim();
   if (line === "") return MORE;
   if (line.length <= limit) return line;
   const ends = (line.match(/\u2068/g) ?? []).length;
@@ -23,7 +26,7 @@ export function buttonLabel(text: string, limit = LABEL_LIMIT): string {
 /** The longest beginning of at most `limit` units that ends between two whole characters. */
 function wholeCharacters(text: string, limit: number): string {
   let end = 0;
-  for (const { index, segment } of new Intl.Segmenter().segment(text)) {
+  for (const { index, segment } of characters.segment(text)) {
     if (index + segment.length > limit) break;
     end = index + segment.length;
   }

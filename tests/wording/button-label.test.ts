@@ -2,6 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buttonLabel, LABEL_LIMIT } from "../../src/wording/button-label.ts";
 
+/** Whole characters of every kind, some of them common enough to make words. */
+const anyText = fc
+  .array(
+    fc.oneof(fc.integer({ min: 0x1f000, max: 0x10ffff }), fc.integer({ min: 10, max: 0x2ff })),
+    {
+      maxLength: 120,
+    },
+  )
+  .map((codes) => String.fromCodePoint(...codes));
+
 describe("button labels", () => {
   it("stay as they are up to 64 characters", () => {
     const label = "x".repeat(64);
@@ -38,7 +48,7 @@ describe("button labels", () => {
 
   it("fit, and cut no character in two, whatever the text", () => {
     fc.assert(
-      fc.property(fc.string({ unit: "binary", maxLength: 200 }), (text) => {
+      fc.property(anyText, (text) => {
         const label = buttonLabel(text);
         expect(label.length).toBeGreaterThan(0);
         expect(label.length).toBeLessThanOrEqual(LABEL_LIMIT);
