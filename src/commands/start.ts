@@ -21,7 +21,9 @@ async function keepRunning(turnrow: Turnrow, io: CommandIo): Promise<number> {
   await Promise.race([
     untilSignalled(),
     turnrow.running.catch((error: unknown) => {
-      io.stderr(`${error instanceof Error ? error.message : "It stopped for an unknown reason."}\n`);
+      io.stderr(
+        `${error instanceof Error ? error.message : "It stopped for an unknown reason."}\n`,
+      );
       code = 1;
     }),
   ]);
@@ -31,7 +33,7 @@ async function keepRunning(turnrow: Turnrow, io: CommandIo): Promise<number> {
 
 /** `start`: with a bot token it serves Telegram; with none it opens the rehearsal room. */
 export async function startCommand(_args: readonly string[], io: CommandIo): Promise<number> {
-  const config = readConfig(process.env);
+  const config = readConfig(process.env, io.root);
   if (!config.ok) {
     io.stderr(problemLines(config.problems));
     return 2;
@@ -47,7 +49,11 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
-  const log = createLog((line) => io.stderr(`${line}\n`), Date.now, token === undefined ? [] : [token]);
+  const log = createLog(
+    (line) => io.stderr(`${line}\n`),
+    Date.now,
+    token === undefined ? [] : [token],
+  );
   const base = {
     root: io.root,
     dataFolder,
@@ -68,7 +74,9 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     const server = await openRehearsal(scenario, { port, languages: settings.value.languages });
     const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
     await seatMembers(server, scenario, turnrow);
-    io.stdout(`The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`);
+    io.stdout(
+      `The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`,
+    );
     const code = await keepRunning(turnrow, io);
     await server.stop();
     return code;

@@ -29,7 +29,12 @@ export function helpMessage(member: Member | null, shop: { name: string; phone: 
   const commands = commandsFor[role].map((name) =>
     line(phrase("help-command", { name, what: { phrase: phrase(`command-${name}`) } }), "bullet"),
   );
-  return { lines: [line(phrase(`help-${role}`, shop), "heading"), ...commands] };
+  return {
+    lines: [
+      line(phrase(`help-${role}`, { name: shop.name, phone: shop.phone }), "heading"),
+      ...commands,
+    ],
+  };
 }
 
 export interface ListedCase {
