@@ -58,6 +58,7 @@ function shownRow(
   if (isOnStart(id))
     return refuse('Write "cranking:" and "firing:" instead: they are the two stages of on-start.');
   if (observation === undefined) {
+    if (context.broken.has(id)) return undefined;
     const known = [...context.observations.keys(), ...context.latentStates.keys()];
     return refuse(`There is no observation "${id}".${suggestion(id, known)}`);
   }

@@ -32,12 +32,12 @@ export function buildKnowledge(
   const rates = written.rates.get("rates")?.value;
   const words = written.words.get("words")?.value;
   if (rates === undefined || words === undefined) {
-    return { knowledge: undefined, problems: missingShared(rates, words) };
+    return { knowledge: undefined, problems: missingShared(rates, words, written.broken) };
   }
-  const inherited = inheritFaults(written.faults);
+  const inherited = inheritFaults(written.faults, written.broken);
   const gathered: Gathered = { ...written, faults: inherited.faults };
   const problems: Problem[] = [...inherited.problems];
-  const context: RowContext = { frequencies: words.frequency, problems };
+  const context: RowContext = { frequencies: words.frequency, problems, broken: written.broken };
   const defaults = { byReporter: words.reliability, namedFalsely: words["named-falsely"] };
 
   const bare = mapValues(gathered.observations, (place) =>
@@ -75,10 +75,10 @@ export function buildKnowledge(
   return { knowledge, problems };
 }
 
-function missingShared(rates: unknown, words: unknown): Problem[] {
+function missingShared(rates: unknown, words: unknown, broken: ReadonlySet<string>): Problem[] {
   const missing = [rates === undefined ? "rates" : "", words === undefined ? "words" : ""];
   return missing
-    .filter((name) => name !== "")
+    .filter((name) => name !== "" && !broken.has(name))
     .map((name) => ({
       file: `flows/shared/${name}.yaml`,
       says: `The section "${name}:" is missing or cannot be read.`,
@@ -119,7 +119,8 @@ function finished(built: ReadonlyMap<string, BuiltFault>, all: Finish): Map<stri
   const outcomes = [...all.acts.values()].flatMap((act): ActOutcome[] => {
     const { yields, curedState } = act;
     if (yields === undefined || curedState === undefined) return [];
-    return [{ id: act.id, cures: act.cures, masks: act.masks, yields, curedState }];
+    const silent = all.gathered.observations.get(yields)?.value["says-nothing"] ?? [];
+    return [{ id: act.id, cures: act.cures, masks: act.masks, yields, curedState, silent }];
   });
   const latent = [...all.latentGroups.values()];
   return mapValues(built, ({ fault }) => {

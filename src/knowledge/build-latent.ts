@@ -57,6 +57,7 @@ export function rowTable(
 ): readonly Row[] | undefined {
   const member = context.observations.get(at.member);
   if (member === undefined) {
+    if (context.broken.has(at.member)) return undefined;
     const near = suggestion(at.member, context.observations.keys());
     context.problems.push(
       problemAt(at.place, `There is no observation "${at.member}".${near}`, at.inside),

@@ -10,7 +10,7 @@ import { taskReferences } from "./task-references.ts";
 export function checkReferences(gathered: Gathered): Problem[] {
   const problems: Problem[] = [];
   const report: Report = (place, inside, id, known) => {
-    if (known.ids.has(id)) return;
+    if (known.ids.has(id) || known.open || gathered.broken.has(id)) return;
     problems.push(
       problemAt(place, `There is no ${known.name} "${id}".${suggestion(id, known.ids)}`, inside),
     );
@@ -86,7 +86,7 @@ function sharedReferences(gathered: Gathered, known: KnownIds, report: Report): 
 
 function missingMachines(gathered: Gathered): Problem[] {
   return machineKinds
-    .filter((kind) => !gathered.machines.has(kind))
+    .filter((kind) => !gathered.machines.has(kind) && !gathered.broken.has(kind))
     .map((kind) => ({
       file: `flows/machines/${kind}.yaml`,
       says: "This machine kind has no file yet.",

@@ -18,6 +18,7 @@ export function contextRow(
   const inside = ["more-likely-when", id];
   const observation = context.observations.get(id);
   if (observation === undefined) {
+    if (context.broken.has(id)) return undefined;
     const circumstances = [...context.observations.values()].filter((one) => one.context);
     const known = circumstances.map((one) => one.id);
     context.problems.push(

@@ -5,6 +5,8 @@ import { isOnStart, onStartRow } from "./start-rows.ts";
 export type ActOutcome = Pick<Act, "id" | "cures" | "masks"> & {
   readonly yields: string;
   readonly curedState: string;
+  /** States of what it reports that say nothing, such as "not tried". */
+  readonly silent: readonly string[];
 };
 
 /** Σ over parent states of P(parent) · P(state | parent): the row heard without the parent. */
@@ -29,7 +31,7 @@ export function derivedRows(
     const observation = observations.get(outcome.yields);
     const chance = outcomeChance(outcome, fault.id);
     if (observation === undefined || chance === undefined || rows.has(observation.id)) continue;
-    rows.set(observation.id, outcomeRow(observation, outcome.curedState, chance));
+    rows.set(observation.id, outcomeRow(observation, outcome, chance));
   }
   for (const group of from.latent) {
     const byFault = group.byFault.get(fault.id);
@@ -55,13 +57,18 @@ function outcomeChance(outcome: ActOutcome, fault: string): number | undefined {
   return 1 - (1 - (cures ?? 0)) * (1 - (masks ?? 0));
 }
 
-/** The usual row with the cured state set to `chance` and the others scaled to the rest. */
-function outcomeRow(observation: Observation, curedState: string, chance: number): Row {
-  const index = observation.states.findIndex((state) => state.id === curedState);
-  const others = 1 - (observation.usual[index] ?? 0);
-  return observation.usual.map((usual, column) =>
-    column === index ? chance : (usual * (1 - chance)) / (others || 1),
-  );
+/** The cured state with `chance`, the others that say something share the rest as usual. */
+function outcomeRow(
+  { states, usual }: Observation,
+  { curedState, silent }: ActOutcome,
+  chance: number,
+): Row {
+  const isOther = (id: string | undefined) => id !== curedState && !silent.includes(id ?? "");
+  const others = usual.reduce((sum, value, at) => sum + (isOther(states[at]?.id) ? value : 0), 0);
+  return usual.map((value, at) => {
+    if (states[at]?.id === curedState) return chance;
+    return isOther(states[at]?.id) ? (value * (1 - chance)) / (others || 1) : 0;
+  });
 }
 
 /**

@@ -1,21 +1,25 @@
 import { z } from "zod";
 import type { Problem } from "../domain/result.ts";
 import { suggestion } from "./nearest-word.ts";
-import { problemIn, type SourceFile } from "./source-file.ts";
+import { type Path, problemIn, type SourceFile } from "./source-file.ts";
 
 /**
  * Checks a file's data against its schema; every mistake becomes a plain sentence with its line.
  * A schema that knows better says so itself (its own `error` text wins over the table below).
+ * @returns the value, or the mistakes and the paths at which they stand
  */
 export function checkShape<T>(
   source: SourceFile,
   schema: z.ZodType<T>,
-): { value: T | undefined; problems: Problem[] } {
+): { value: T | undefined; problems: Problem[]; places: Path[] } {
   const parsed = schema.safeParse(source.data, { error: (issue) => explainIssue(issue) });
-  if (parsed.success) return { value: parsed.data, problems: [] };
+  if (parsed.success) return { value: parsed.data, problems: [], places: [] };
+  const places: Path[] = [];
   const problems = parsed.error.issues.flatMap((issue) => {
     const path = issue.path.map((step) => (typeof step === "symbol" ? String(step) : step));
+    places.push(path);
     if (issue.code !== "unrecognized_keys") return [problemIn(source, path, issue.message)];
+    if (path.length < 2) places.push(...issue.keys.map((key) => [...path, key]));
     const known = issue.message === "" ? [] : issue.message.split(" ");
     return issue.keys.map((key) =>
       problemIn(
@@ -25,7 +29,7 @@ export function checkShape<T>(
       ),
     );
   });
-  return { value: undefined, problems };
+  return { value: undefined, problems, places };
 }
 
 /** One sentence per kind of mistake: what was expected, what came. */

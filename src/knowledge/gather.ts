@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import type { Problem } from "../domain/result.ts";
-import { checkShape } from "./explain-issue.ts";
+import { type Salvaged, salvage } from "./salvage.ts";
 import {
   type AccessText,
   type ForbiddenText,
@@ -46,10 +46,18 @@ export interface Gathered {
   readonly words: Section<z.infer<typeof WordsText>>;
   readonly systems: Section<string>;
   readonly machines: Section<MachineFile>;
+  /** Ids in files or items that cannot be read: they exist, but nothing is known of them. */
+  readonly broken: Set<string>;
 }
 
-/** Checks each file's shape and sorts its sections together; an id that stands twice is a problem. */
-export function gather(files: readonly SourceFile[]): { gathered: Gathered; problems: Problem[] } {
+/**
+ * Checks each file's shape and sorts its sections together; an id that stands twice is a problem.
+ * @param broken ids in files that could not be read at all
+ */
+export function gather(
+  files: readonly SourceFile[],
+  broken: readonly string[],
+): { gathered: Gathered; problems: Problem[] } {
   const gathered: Gathered = {
     faults: new Map(),
     observations: new Map(),
@@ -69,6 +77,7 @@ export function gather(files: readonly SourceFile[]): { gathered: Gathered; prob
     words: new Map(),
     systems: new Map(),
     machines: new Map(),
+    broken: new Set(broken),
   };
   const problems = files.flatMap((source) => gatherFile(source, gathered));
   return { gathered, problems };
@@ -76,28 +85,32 @@ export function gather(files: readonly SourceFile[]): { gathered: Gathered; prob
 
 function gatherFile(source: SourceFile, into: Gathered): Problem[] {
   if (source.folder === "machines") {
-    const { value, problems } = checkShape(source, MachineFile);
-    if (value === undefined) return problems;
-    const place = { id: source.id, value, source, path: [], basis: value.source };
-    into.machines.set(source.id, place);
-    return problems;
-  }
-  if (source.folder === "shared") {
-    const { value, problems } = checkShape(source, SharedFile);
-    return value === undefined ? problems : [...problems, ...gatherShared(source, value, into)];
-  }
-  const { value, problems } = checkShape(source, SystemFile);
-  if (value === undefined) return problems;
-  if (source.folder === "systems") {
-    into.systems.set(source.id, {
-      id: source.id,
-      value: value.title,
-      source,
-      path: [],
-      basis: "-",
+    return use(salvage(source, MachineFile), source, into, (value) => {
+      const place = { id: source.id, value, source, path: [], basis: value.source };
+      into.machines.set(source.id, place);
+      return [];
     });
   }
-  return [...problems, ...gatherSystem(source, value, into)];
+  if (source.folder === "shared") {
+    const shared = salvage(source, SharedFile);
+    return use(shared, source, into, (value) => gatherShared(source, value, into));
+  }
+  return use(salvage(source, SystemFile), source, into, (value) => {
+    const place = { id: source.id, value: value.title, source, path: [], basis: "-" };
+    if (source.folder === "systems") into.systems.set(source.id, place);
+    return gatherSystem(source, value, into);
+  });
+}
+
+/** Takes over what is left of a file, and remembers what had to be set aside. */
+function use<T>(
+  { value, problems, broken }: Salvaged<T>,
+  source: SourceFile,
+  into: Gathered,
+  take: (value: T) => Problem[],
+): Problem[] {
+  for (const id of value === undefined ? [source.id, ...broken] : broken) into.broken.add(id);
+  return [...problems, ...(value === undefined ? [] : take(value))];
 }
 
 function gatherSystem(source: SourceFile, file: SystemFile, into: Gathered): Problem[] {

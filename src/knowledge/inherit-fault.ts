@@ -7,7 +7,10 @@ import { type Placed, problemAt } from "./source-file.ts";
  * Fills in what a fault takes over from the one it is `like`: its rows and the chances that acts
  * cure or hide it. What the fault says itself wins, observation by observation.
  */
-export function inheritFaults(faults: ReadonlyMap<string, Placed<FaultText>>): {
+export function inheritFaults(
+  faults: ReadonlyMap<string, Placed<FaultText>>,
+  broken: ReadonlySet<string> = new Set(),
+): {
   faults: Map<string, Placed<FaultText>>;
   problems: Problem[];
 } {
@@ -28,14 +31,14 @@ export function inheritFaults(faults: ReadonlyMap<string, Placed<FaultText>>): {
       return remember(done, place);
     }
     const parent = resolve(parentId, [...chain, id]);
-    if (parent === undefined) {
+    if (parent === undefined && !broken.has(parentId)) {
       problems.push(
         problemAt(place, `There is no fault "${parentId}".${suggestion(parentId, faults.keys())}`, [
           "like",
         ]),
       );
-      return remember(done, place);
     }
+    if (parent === undefined) return remember(done, place);
     return remember(done, { ...place, value: merged(place.value, parent.value) });
   };
   for (const id of faults.keys()) resolve(id, []);

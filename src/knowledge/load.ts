@@ -4,6 +4,8 @@ import { join } from "node:path";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { buildKnowledge } from "./build-knowledge.ts";
+import { checkApart } from "./check-apart.ts";
+import { checkDeadEnds } from "./check-dead-ends.ts";
 import { checkReferences } from "./check-references.ts";
 import { checkSafety } from "./check-safety.ts";
 import { checkSense } from "./check-sense.ts";
@@ -13,51 +15,65 @@ import type { SourceFile } from "./source-file.ts";
 
 const folders = ["systems", "questions", "shared", "machines"] as const;
 
+/** The text of one file below `flows/`. */
+export interface FlowText {
+  /** Folder and name, for example `systems/battery.yaml`. */
+  readonly path: string;
+  readonly text: string;
+}
+
 /**
  * Reads and checks the knowledge: text, shape, references, sense, in this order.
  * @param folder the `flows/` folder
- * @returns the knowledge, or every mistake at once with its file and line; a later stage runs only
- *   over what the earlier ones could read, so that one mistake is not reported many times
+ * @returns the knowledge, or every mistake at once with its file and line; what cannot be read is
+ *   set aside item by item, so that one mistake neither hides others nor is reported many times
+ * @throws what the file system throws when a file cannot be read
  */
 export async function loadKnowledge(folder: string): Promise<Result<Knowledge>> {
-  const { files, problems } = await readFiles(folder);
-  const shape = gather(files);
-  problems.push(...shape.problems);
-  if (problems.length > 0) return { ok: false, problems: inOrder(problems) };
-  const references = checkReferences(shape.gathered);
-  const { knowledge, problems: rows } = buildKnowledge(shape.gathered, fingerprint(files));
-  problems.push(...references, ...rows, ...checkSafety(shape.gathered));
+  const texts: FlowText[] = [];
+  for (const name of folders) {
+    for (const file of await yamlNames(join(folder, name))) {
+      const path = `${name}/${file}`;
+      texts.push({ path, text: await readFile(join(folder, path), "utf8") });
+    }
+  }
+  const stray = await strayFiles(folder);
+  const read = readKnowledge(texts);
+  if (stray.length === 0) return read;
+  return { ok: false, problems: inOrder([...stray, ...(read.ok ? [] : read.problems)]) };
+}
+
+/** The part of `loadKnowledge` that touches no disk. */
+export function readKnowledge(texts: readonly FlowText[]): Result<Knowledge> {
+  const problems: Problem[] = [];
+  const files: SourceFile[] = [];
+  const unread: string[] = [];
+  for (const { path, text } of texts) {
+    const read = readYaml(`flows/${path}`, path.split("/")[0] ?? "", text);
+    problems.push(...read.problems);
+    unread.push(...read.ids);
+    if (read.problems.length === 0) files.push(read.source);
+  }
+  const { gathered, problems: shape } = gather(files, unread);
+  const references = checkReferences(gathered);
+  const { knowledge, problems: rows } = buildKnowledge(gathered, fingerprint(files));
+  problems.push(...shape, ...references, ...rows, ...checkSafety(gathered));
+  if (gathered.broken.size === 0) problems.push(...checkSense(gathered));
+  // A misspelt id makes faults look alike and things look unused; that is one mistake, not three.
+  const settled = shape.length + references.length + rows.length === 0;
+  if (knowledge !== undefined && settled && gathered.broken.size === 0) {
+    problems.push(...checkDeadEnds(gathered, knowledge), ...checkApart(gathered, knowledge));
+  }
   if (problems.length > 0 || knowledge === undefined) {
     return { ok: false, problems: inOrder(problems) };
   }
-  const sense = checkSense(shape.gathered, knowledge);
-  return sense.length > 0
-    ? { ok: false, problems: inOrder(sense) }
-    : { ok: true, value: knowledge };
+  return { ok: true, value: knowledge };
 }
 
-async function readFiles(root: string): Promise<{ files: SourceFile[]; problems: Problem[] }> {
-  const files: SourceFile[] = [];
-  const problems: Problem[] = [];
-  for (const folder of folders) {
-    for (const name of await yamlNames(join(root, folder))) {
-      const text = await readFile(join(root, folder, `${name}.yaml`), "utf8");
-      const read = readYaml(`flows/${folder}/${name}.yaml`, folder, text);
-      problems.push(...read.problems);
-      if (read.problems.length === 0) files.push(read.source);
-    }
-  }
-  problems.push(...(await strayFiles(root)));
-  return { files, problems };
-}
-
-/** Names of the YAML files of a folder without their ending; a leading underscore hides a file. */
+/** Names of the YAML files of a folder; a leading underscore hides a file. */
 async function yamlNames(folder: string): Promise<string[]> {
   const names = await readdir(folder).catch(() => []);
-  return names
-    .filter((name) => name.endsWith(".yaml") && !name.startsWith("_"))
-    .map((name) => name.slice(0, -".yaml".length))
-    .sort();
+  return names.filter((name) => name.endsWith(".yaml") && !name.startsWith("_")).sort();
 }
 
 /** Files that nobody would read: a wrong ending, or a place outside the known folders. */

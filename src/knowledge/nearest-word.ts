@@ -4,7 +4,7 @@
  */
 export function nearestWord(word: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;
-  let bestDistance = Math.max(1, Math.floor(word.length / 3)) + 1;
+  let bestDistance = word.length < 3 ? 1 : Math.max(1, Math.floor(word.length / 3)) + 1;
   for (const candidate of known) {
     const distance = editDistance(word, candidate);
     if (distance < bestDistance) {
@@ -23,15 +23,19 @@ export function suggestion(word: string, known: Iterable<string>): string {
   return words.length > 0 && words.length <= 20 ? ` Known: ${words.join(", ")}.` : "";
 }
 
-/** Levenshtein distance, two rows at a time; swapped neighbours count as two. */
+/** Optimal string alignment distance: letters changed, left out, added or swapped with the next. */
 function editDistance(a: string, b: string): number {
+  let before: number[] = [];
   let previous = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let i = 1; i <= a.length; i += 1) {
     const row = [i];
     for (let j = 1; j <= b.length; j += 1) {
       const change = (previous[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      row.push(Math.min(change, (previous[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1));
+      const shift = Math.min((previous[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1);
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      row.push(Math.min(change, shift, swapped ? (before[j - 2] ?? 0) + 1 : Infinity));
     }
+    before = previous;
     previous = row;
   }
   return previous[b.length] ?? 0;

@@ -1,5 +1,6 @@
-import { LineCounter, parseDocument, type YAMLError } from "yaml";
+import { type Document, LineCounter, parseDocument, type YAMLError } from "yaml";
 import type { Problem } from "../domain/result.ts";
+import { idsIn } from "./salvage.ts";
 import { lineFinder, type SourceFile } from "./source-file.ts";
 import { findTraps } from "./yaml-traps.ts";
 
@@ -22,20 +23,39 @@ const sentences: Readonly<Record<string, string>> = {
 /**
  * Reads one knowledge file.
  * @param file name shown to people · @param folder below `flows/` · @param text its content
- * @returns the file, and everything the parser or the trap finder refuses, all at once
+ * @returns the file, everything the parser or the trap finder refuses, all at once, and what a
+ *   refused file would have defined
  */
 export function readYaml(
   file: string,
   folder: string,
   text: string,
-): { source: SourceFile; problems: Problem[] } {
+): { source: SourceFile; problems: Problem[]; ids: readonly string[] } {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, version: "1.2", schema: "core" });
-  const problems = document.errors.map((error) => yamlProblem(file, error, lines));
+  const problems = ownMistakes(document.errors).map((error) => yamlProblem(file, error, lines));
   if (problems.length === 0) problems.push(...findTraps(file, document, lines));
   const data: unknown = problems.length === 0 ? document.toJS() : undefined;
   const id = (file.split("/").at(-1) ?? file).replace(/\.yaml$/, "");
-  return { source: { file, id, folder, data, lineOf: lineFinder(document, lines) }, problems };
+  const ids = problems.length === 0 ? [] : [id, ...idsIn(bestEffort(document))];
+  return { source: { file, id, folder, data, lineOf: lineFinder(document, lines) }, problems, ids };
+}
+
+/** After one mistake the parser stumbles on, so of those only the first is told. */
+function ownMistakes(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const first =
+    errors.find((error) => error.code === "TAB_AS_INDENT") ??
+    errors.find((error) => error.code !== "DUPLICATE_KEY");
+  return first === undefined ? errors : [first];
+}
+
+/** What can be read of a text with mistakes; an undefined reference makes even that fail. */
+function bestEffort(document: Document): unknown {
+  try {
+    return document.toJS();
+  } catch {
+    return undefined;
+  }
 }
 
 function yamlProblem(file: string, error: YAMLError, lines: LineCounter): Problem {

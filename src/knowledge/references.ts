@@ -5,6 +5,8 @@ import type { Path, Placed } from "./source-file.ts";
 export interface Known {
   readonly name: string;
   readonly ids: ReadonlySet<string>;
+  /** True where not all ids are known, because a file or item cannot be read. */
+  readonly open?: boolean;
 }
 
 /** Says that an id is not known, when it is not. */
@@ -66,6 +68,7 @@ export function states(
 
 export function stateSet(observation: string, gathered: Gathered): Known {
   const text = gathered.observations.get(observation)?.value;
+  if (text === undefined) return { name: "state", ids: new Set(), open: true };
   const ids = [...Object.keys(text?.states ?? {}), ...Object.keys(text?.bands ?? {})];
   return { name: `state of "${observation}" called`, ids: new Set(ids) };
 }

@@ -18,6 +18,8 @@ const PLAUSIBLE_SUM = { low: 0.5, high: 1.5 } as const;
 export interface RowContext {
   readonly frequencies: Frequencies;
   readonly problems: Problem[];
+  /** Ids that exist but cannot be read: mentioning them is no mistake. */
+  readonly broken: ReadonlySet<string>;
 }
 
 /** Where a row stands: the thing it belongs to and the path below it. */

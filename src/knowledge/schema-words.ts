@@ -20,16 +20,21 @@ export function listOf<T extends z.ZodType>(item: T) {
   );
 }
 
+const oftenSays = (input: unknown) =>
+  `How often? Here stands ${JSON.stringify(input)}; ` +
+  `write a number from 0 to 1 or one of: ${frequencyWords.join(", ")}.`;
+const oftenError = { error: (issue: { input?: unknown }) => oftenSays(issue.input) };
+
 /** How often: a word, or a probability. */
-export const Often = z.union([FrequencyWord, z.number().min(0).max(1)], {
-  error: (issue) =>
-    `How often? Here stands ${JSON.stringify(issue.input)}; write a number from 0 to 1 or one of: ${frequencyWords.join(", ")}.`,
-});
+export const Often = z.union(
+  [FrequencyWord, z.number().min(0, oftenError).max(1, oftenError)],
+  oftenError,
+);
 export type Often = z.infer<typeof Often>;
 
 /** A row: how often each state is seen; `source` may stand among the states. */
 export const RowText = z.object({ source: Source.optional() }).catchall(Often);
-export type RowText = z.infer<typeof RowText>;
+export type RowText = Readonly<Record<string, Often | string | undefined>>;
 
 /** How many times more often (above 1) or less often (below 1) something is so. */
 export const Times = z.number().positive().max(100);
