@@ -2,7 +2,7 @@ import { Bot, GrammyError } from "grammy";
 import type { Update } from "grammy/types";
 import type { Carrier, Reception, Timers } from "../cases/ports.ts";
 import type { Wording } from "../domain/rendered.ts";
-import { createCarrier } from "./carrier.ts";
+import { createCarrier, PLATFORM_PACE } from "./carrier.ts";
 import { decodeUpdate, UPDATE_KINDS } from "./decode.ts";
 import type { Download } from "./download.ts";
 import { createDownload } from "./download.ts";
@@ -25,6 +25,8 @@ export interface BotOptions {
   readonly codec: PressCodec;
   readonly timers: Timers;
   readonly log: Log;
+  /** How fast messages may follow each other; default: what the platform asks for. */
+  readonly pace?: Pick<Carrier, "limits" | "overall">;
 }
 
 /** The chat service: people's messages in, effects out. */
@@ -58,6 +60,7 @@ export function createChat(options: BotOptions): Chat {
   const bot = new Bot(token, { client: { apiRoot, timeoutSeconds: TIMEOUT_SECONDS } });
   let reception: Reception | null = null;
   let stopping = false;
+  let pollFailures = 0;
   /** The newest update that is on disk; only what is below it may be confirmed. */
   let taken: number | null = null;
   let busy: Promise<void> = Promise.resolve();
@@ -80,10 +83,14 @@ export function createChat(options: BotOptions): Chat {
     try {
       const answer = await call(method, { ...payload, ...goodbye }, signal);
       polling.watch.ended(answer.ok ? "updates" : "error");
+      if (answer.ok) pollFailures = 0;
       return answer;
     } catch (error) {
       polling.watch.ended("error");
-      if (!stopping) log("poll-failed", { error, method });
+      pollFailures++;
+      // The first, second, fourth, eighth …: an outage of hours is no thousand lines.
+      const isPowerOfTwo = (pollFailures & (pollFailures - 1)) === 0;
+      if (!stopping && isPowerOfTwo) log("poll-failed", { error, method, count: pollFailures });
       throw error;
     }
   });
@@ -120,10 +127,9 @@ export function createChat(options: BotOptions): Chat {
 
   return {
     carrier: createCarrier({
-      api: bot.api,
-      wording,
-      codec,
+      ...{ api: bot.api, wording, codec },
       report: (what) => log(what),
+      pace: options.pace ?? PLATFORM_PACE,
     }),
     download: createDownload({
       locate: async (fileId) => {

@@ -23,6 +23,7 @@ export interface CarrierParts {
   readonly codec: PressCodec;
   /** Hears of what had to be left out: a button that does not fit, a file that is gone. */
   readonly report: (what: "button-left-out" | "file-left-out") => void;
+  readonly pace: Pick<Carrier, "limits" | "overall">;
 }
 
 /** Groups have negative numbers. */
@@ -30,8 +31,14 @@ const isGroup = (chat: string) => chat.startsWith("-");
 const isInline = (keyboard: Call["keyboard"]): keyboard is InlineKeyboardMarkup | undefined =>
   keyboard === undefined || "inline_keyboard" in keyboard;
 
+/** How fast the platform wants messages to follow each other. */
+export const PLATFORM_PACE: CarrierParts["pace"] = {
+  limits: (chat) => (isGroup(chat) ? IN_A_GROUP : IN_A_CHAT),
+  overall: OVERALL,
+};
+
 /** Carries effects out over the Bot API, one message a call. */
-export function createCarrier({ api, wording, codec, report }: CarrierParts): Carrier {
+export function createCarrier({ api, wording, codec, report, pace }: CarrierParts): Carrier {
   const encode = (press: Parameters<PressCodec["encode"]>[0]) => {
     const data = codec.encode(press);
     if (data === null) report("button-left-out");
@@ -121,8 +128,7 @@ export function createCarrier({ api, wording, codec, report }: CarrierParts): Ca
         return outcomeOf(judgeTrouble(error));
       }
     },
-    limits: (chat) => (isGroup(chat) ? IN_A_GROUP : IN_A_CHAT),
-    overall: OVERALL,
+    ...pace,
   };
 }
 
