@@ -66,8 +66,8 @@ export interface BlockRequest {
   readonly machines: number;
   /** Which helping of machines of the same kind: 0 stands in the bank, more are topped up. */
   readonly helping?: number;
-  /** Leave out companions and the class's second faults: for studies. */
-  readonly plain?: boolean;
+  /** Share of machines with a mild second fault; absent: `COMPANION_SHARE`. */
+  readonly companions?: number;
 }
 
 /** The hypotheses of a circuit: nothing wrong, then every fault in the order of the file. */
@@ -112,7 +112,7 @@ export interface Twins {
 /** Draws a machine and its twin: both carry the companion, where there is one. */
 export function drawPair(
   simulator: Simulator,
-  request: Pick<BlockRequest, "hypothesis" | "plain">,
+  request: Pick<BlockRequest, "hypothesis" | "companions">,
   random: Random,
 ): Twins {
   const { assembly } = simulator;
@@ -120,7 +120,7 @@ export function drawPair(
   const named = request.hypothesis === NOTHING_WRONG ? [] : request.hypothesis.split(PAIR_MARK);
   const mild = faults.filter(({ id, mild: changes }) => changes.length > 0 && !named.includes(id));
   let twin = drawMachine(assembly, random);
-  if (request.plain !== true && mild.length > 0 && random.next() < COMPANION_SHARE) {
+  if (mild.length > 0 && random.next() < (request.companions ?? COMPANION_SHARE)) {
     const companion = choose(
       mild.map((fault) => ({ weight: 1, fault })),
       random,

@@ -6,14 +6,7 @@ import type {
   TestPoint,
 } from "../domain/circuit.ts";
 import { afterKey } from "./bank.ts";
-import {
-  placeKey,
-  STATES,
-  SYMPTOM_OBSERVATIONS,
-  type SymptomObservation,
-  stepOf,
-  symptomStates,
-} from "./observe.ts";
+import { isSymptomObservation, placeKey, STATES, stepOf, symptomStates } from "./observe.ts";
 
 /** A reading's 16-bit steps are looked up in bins of 2 to this power. */
 export const BIN_SHIFT = 3;
@@ -23,6 +16,8 @@ export const BINS = 32768 >> BIN_SHIFT;
 const LEAST_WEIGHT = 1e-6;
 /** Chance that a reading was taken at the wrong place or read wrongly altogether. */
 const BLUNDER = 0.03;
+/** Beyond this many standard deviations a normal distribution is nought. */
+const FAR = 7;
 /** Widest readings that can be meant: volts as a share of nominal, and amps. */
 const MOST_NOMINAL = 1.3;
 const MOST_AMPS = 1500;
@@ -74,10 +69,6 @@ export function tabulate(network: CircuitNetwork, evidence: CircuitEvidence): Ev
   return evidence.kind === "reading" ? tabulateReading(network, evidence) : tabulateState(evidence);
 }
 
-export function isSymptomObservation(name: string): name is SymptomObservation {
-  return SYMPTOM_OBSERVATIONS.some((one) => one === name);
-}
-
 function tabulateState({ observation, weights, after }: StateEvidence): EvidenceTable {
   const states = STATES[observation] ?? [];
   const byState = states.map((state) => Math.max(LEAST_WEIGHT, weights[state] ?? 0));
@@ -91,14 +82,17 @@ function tabulateState({ observation, weights, after }: StateEvidence): Evidence
 function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): EvidenceTable {
   const point = testPointOf(network, evidence.observation);
   const { low, high, meterError } = evidence;
+  const floor = blunderFloor(network, evidence);
   const table = (chattering: boolean) => {
-    const floor = blunderFloor(network, evidence);
-    return Float64Array.from({ length: BINS }, (_, bin) => {
+    const shares = new Float64Array(BINS).fill(floor);
+    for (let bin = 0; bin < BINS; bin++) {
       const value = binMiddle(bin) * stepOf(point);
       const sigma = Math.hypot(meterError, roughness(network, point, value, chattering));
+      if (value > high + FAR * sigma || value < low - FAR * sigma) continue;
       const inside = normalShare((high - value) / sigma) - normalShare((low - value) / sigma);
-      return (1 - BLUNDER) * inside + floor;
-    });
+      shares[bin] = (1 - BLUNDER) * inside + floor;
+    }
+    return shares;
   };
   const places = Object.entries(evidence.places ?? {}).filter(([, chance]) => chance > 0);
   const whole = places.reduce((sum, [, chance]) => sum + chance, 0);

@@ -5,9 +5,9 @@ import type {
   ReadingRange,
 } from "../domain/circuit.ts";
 import { afterKey } from "./bank.ts";
-import { canWeigh, isSymptomObservation, tabulate } from "./evidence-table.ts";
+import { canWeigh, tabulate } from "./evidence-table.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
-import { STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
+import { isSymptomObservation, STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
 import {
   applyTable,
   type StandingBank,

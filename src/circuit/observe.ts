@@ -32,6 +32,10 @@ export const STATES: Readonly<Record<string, readonly string[]>> = {
 export const SYMPTOM_OBSERVATIONS = ["on-start", "engine-turns", "click-sound"] as const;
 export type SymptomObservation = (typeof SYMPTOM_OBSERVATIONS)[number];
 
+export function isSymptomObservation(name: string): name is SymptomObservation {
+  return SYMPTOM_OBSERVATIONS.some((one) => one === name);
+}
+
 /** The symptoms' states; a faint click is heard by some and missed by others. */
 const SYMPTOM_STATES: Readonly<Record<CrankSymptom, Readonly<Record<SymptomObservation, string>>>> =
   {

@@ -31,7 +31,7 @@ export function predictCircuit(
   const block = simulateBlock(openSimulator(network), {
     ...{ hypothesis, celsius, seed, machines: MACHINES },
     kelvinAround: 0,
-    plain: true,
+    companions: 0,
   });
   return { hypothesis, celsius, complaints: complaintShares(block), readings: ranges() };
 

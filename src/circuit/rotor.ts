@@ -98,7 +98,11 @@ export function crank(rotor: Rotor, feed: Feed): Cranking {
   return turnOver(rotor, feed);
 }
 
-/** Current and speed as the mean over time of a turn with one compression peak in it. */
+/**
+ * Current and speed over a turn with one compression peak in it. The speed is the mean over time;
+ * the current the mean over the angle, because the turning masses even the speed out and the work
+ * of a turn is what it is: slow for want of volts means no more current, slow from drag does.
+ */
 function turnOver(rotor: Rotor, feed: Feed): Cranking {
   const hard = runningPoint(rotor.motor, feed, rotor.hard);
   if (hard.speed === 0) return { how: "part-turn", amps: hard.amps, speed: 0 };
@@ -109,7 +113,7 @@ function turnOver(rotor: Rotor, feed: Feed): Cranking {
   const speed = 1 / whole / rotor.ratio;
   return {
     how: speed < rotor.slowBelow ? "slow" : "normal",
-    amps: (hard.amps * peakTime + easy.amps * easyTime) / whole,
+    amps: PEAK_SHARE * hard.amps + (1 - PEAK_SHARE) * easy.amps,
     speed,
   };
 }

@@ -5,7 +5,7 @@ import { type CircuitPrediction, predictCircuit } from "../circuit/predict-circu
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import { loadCircuits } from "../knowledge/circuit-files.ts";
 import type { CommandIo } from "./io.ts";
-import { commandLine, optionValue as optionOf } from "./options.ts";
+import { commandLine, optionValue } from "./options.ts";
 
 const USAGE =
   "Use: circuit KIND [--fault ID[,ID]] [--temp C] [--json]. KIND is a machine kind or a circuit.";
