@@ -1,6 +1,6 @@
 import type { Evidence, MachineFacts, Report, Said } from "../domain/evidence.ts";
 import type { Knowledge, Observation } from "../domain/knowledge.ts";
-import type { Reader, ReaderModel, Understood } from "../domain/reading.ts";
+import type { MachineHints, Reader, ReaderModel, Understood } from "../domain/reading.ts";
 import { type Fuel, fuels, type Reporter } from "../domain/vocabulary.ts";
 import { matchMachineKind } from "../reading/machine-kind.ts";
 import { readFact } from "../reading/read-fact.ts";
@@ -97,12 +97,16 @@ function reportsOf(
   return mergeLists(reports);
 }
 
-/** Members of a list that were named one by one are one report. */
+/** Members of a list that one reporter named one by one are one report. */
 function mergeLists(reports: readonly Report[]): Report[] {
   const merged: Report[] = [];
   for (const report of reports) {
     const at = merged.findIndex(
-      (one) => one.observation === report.observation && one.said.kind === "members",
+      (one) =>
+        one.observation === report.observation &&
+        one.reporter === report.reporter &&
+        one.epoch === report.epoch &&
+        one.said.kind === "members",
     );
     const old = merged[at];
     if (old?.said.kind === "members" && report.said.kind === "members") {
@@ -117,13 +121,24 @@ function mergeLists(reports: readonly Report[]): Report[] {
 function actOf(report: Report, knowledge: Knowledge): ReadCase["acts"][number] | null {
   if (report.said.kind !== "states") return null;
   const state = Object.keys(report.said.weights)[0] ?? "";
-  if (report.observation === MOVE_CONTROLS) {
-    const outcome = state === "then-started" ? "cured" : "no-change";
-    return { act: actYielding(knowledge, MOVE_CONTROLS) ?? "move-controls", outcome, report: null };
-  }
   const act = actYielding(knowledge, report.observation);
   if (act === null || state === "not-tried") return null;
+  if (report.observation === MOVE_CONTROLS) {
+    return { act, outcome: state === "then-started" ? "cured" : "no-change", report: null };
+  }
   return { act, outcome: "unknown", report };
+}
+
+/** The acts and everything else; the same act told twice was done once, and the surest telling stands. */
+function partActs(reports: readonly Report[], knowledge: Knowledge) {
+  const acts = new Map<string, ReadCase["acts"][number]>();
+  const plain: Report[] = [];
+  for (const report of reports) {
+    const act = actOf(report, knowledge);
+    if (act === null) plain.push(report);
+    else acts.set(act.act, act);
+  }
+  return { acts: [...acts.values()], plain: mergeLists(plain) };
 }
 
 function actYielding(knowledge: Knowledge, observation: string): string | null {
@@ -131,39 +146,48 @@ function actYielding(knowledge: Knowledge, observation: string): string | null {
   return null;
 }
 
+/** What the opening says of the machine holds where the file's own entries are silent. */
+function withHints(machine: MachineFacts, hints: MachineHints): MachineFacts {
+  const { kind, fuel, volts, cylinders, hours, ageYears } = hints;
+  return {
+    ...(fuel === undefined ? {} : { fuel }),
+    ...(volts === undefined ? {} : { volts }),
+    ...(cylinders === undefined ? {} : { cylinders }),
+    ...(hours === undefined ? {} : { hours }),
+    ...(ageYears === undefined ? {} : { ageYears }),
+    ...machine,
+    ...(machine.kind === "other" && kind !== undefined ? { kind } : {}),
+  };
+}
+
 /** Reads a case file with the same reader that listens to people; what it cannot place is listed. */
 export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   const { knowledge, reader, model, languages } = parts;
-  const machine = machineOf(file, parts);
-  const options = { languages, ...(machine.volts === undefined ? {} : { volts: machine.volts }) };
-  const opening = reader.read(file.opening, options);
+  const optionsFor = ({ volts }: { readonly volts?: number | undefined }) => ({
+    languages,
+    ...(volts === undefined ? {} : { volts }),
+  });
+  const opening = reader.read(file.opening, optionsFor(file.machine));
+  const machine = withHints(machineOf(file, parts), opening.machine);
   const notUnderstood: string[] = opening.notUnderstood.map(([from, to]) =>
     file.opening.slice(from, to),
   );
-  const facts = (entries: Readonly<Record<string, unknown>>, reporter: Reporter): Report[] =>
-    Object.entries(entries).flatMap(([key, value]) => {
-      const read = readFact(key, value, { model, reader, options });
+  const tools = { model, reader, options: optionsFor(machine) };
+  const facts = (entries: Readonly<Record<string, unknown>>, reporter: Reporter): Report[] => {
+    const reports = Object.entries(entries).flatMap(([key, value]) => {
+      const read = readFact(key, value, tools);
       notUnderstood.push(...read.notUnderstood);
       return reportsOf(read.understood, knowledge, { reporter, epoch: 0 });
     });
-  const operator = facts(file.operator, "operator");
-  const acts: ReadCase["acts"][number][] = [];
-  const plain: Report[] = [];
-  for (const report of operator) {
-    const act = actOf(report, knowledge);
-    if (act === null) plain.push(report);
-    else acts.push(act);
-  }
-  const hints = opening.machine;
+    // The last report of an observation stands, so the surest comes last.
+    return reports.sort((a, b) => b.hedge - a.hedge);
+  };
+  const { acts, plain } = partActs(facts(file.operator, "operator"), knowledge);
   return {
     file,
-    machine: {
-      ...(hints.fuel === undefined ? {} : { fuel: hints.fuel }),
-      ...machine,
-      ...(machine.kind === "other" && hints.kind !== undefined ? { kind: hints.kind } : {}),
-    },
+    machine,
     opening: reportsOf(opening.understood, knowledge, { reporter: "operator", epoch: 0 }),
-    operator: mergeLists(plain),
+    operator: plain,
     acts,
     technician: mergeLists(facts(file.technician, "technician")),
     redFlags: [...new Set(opening.redFlags.map((flag) => flag.id))],
@@ -182,5 +206,5 @@ export function evidenceFrom(reports: readonly Report[], acts: ReadCase["acts"])
   const told = acts.flatMap(({ report }, index) =>
     report === null ? [] : [{ ...report, epoch: index + 1 }],
   );
-  return { reports: [...reports, ...told], acts: done };
+  return { reports: mergeLists([...reports, ...told]), acts: done };
 }
