@@ -6,7 +6,7 @@ import type { Directory } from "./directory.ts";
 import type { Pending } from "./lanes.ts";
 import { laneOf } from "./lanes.ts";
 import type { MoveChat } from "./move-chat.ts";
-import type { Carried, Carrier, Clock, DocumentStore, Target, Tell } from "./ports.ts";
+import type { Carried, Carrier, Clock, DocumentStore, Outgoing, Target, Tell } from "./ports.ts";
 import type { Settlement } from "./settle.ts";
 import { sentKey, settle } from "./settle.ts";
 
@@ -42,121 +42,136 @@ export interface DeliveryParts {
   readonly insist: (write: () => Promise<unknown>) => Promise<void>;
 }
 
+type Wait = Extract<Carried, { outcome: "wait" }>;
+
 /** Waits 1 s, 2 s, 4 s … up to a minute. */
 export const backoff = (failures: number): number =>
   Math.min(FIRST_BACKOFF_MILLISECONDS * 2 ** (failures - 1), LONGEST_BACKOFF_MILLISECONDS);
 
-/** Tries one entry; answers for how many milliseconds its lane must rest, mostly 0. */
-export type Deliver = (pending: Pending) => Promise<number>;
-
-export function createDelivery(parts: DeliveryParts): Deliver {
-  const { store, change, directory, carrier, clock } = parts;
+/** Carries single entries out and writes down what came of it. */
+export class Delivery {
+  readonly #parts: DeliveryParts;
   /** Network failures in a row, by lane. */
-  const failures = new Map<string, number>();
+  readonly #failures = new Map<string, number>();
 
-  const tellSomebody = (notice: Notice) => parts.notify(notice).catch(() => undefined);
-  const conclude = ({ source, entry }: Pending, settlement: Settlement) =>
-    parts.insist(() => change(source, (document) => settle(document, entry.id, settlement)));
-
-  async function refuse(pending: Pending, reason: string): Promise<number> {
-    await tellSomebody({ what: "refused", reason, pending });
-    await conclude(pending, { entry: null, sent: null });
-    return 0;
+  constructor(parts: DeliveryParts) {
+    this.#parts = parts;
   }
 
-  /** The other side failed on it: keep the order for a while, then let others pass. */
-  async function failed(pending: Pending, reason: string): Promise<number> {
-    const attempts = pending.entry.attempts + 1;
-    if (attempts > LAST_ATTEMPT) return refuse(pending, reason);
-    const parked = attempts > PATIENCE;
-    const notBefore = parked ? clock.now() + PARKED_MILLISECONDS : pending.entry.notBefore;
-    await conclude(pending, { entry: { ...pending.entry, attempts, notBefore }, sent: null });
-    return parked ? 0 : backoff(attempts);
-  }
-
-  async function unreachable(pending: Pending, chat: string): Promise<number> {
-    await tellSomebody({ what: "unreachable", chat, pending });
-    for (const { id } of directory.peopleAt(chat)) await parts.insist(() => markUnreachable(id));
-    await conclude(pending, { entry: null, sent: null });
-    return 0;
-  }
-
-  const markUnreachable = (id: string) =>
-    change({ kind: "person", id }, (person) =>
-      person?.reachable ? { ...person, reachable: false } : null,
-    );
-
-  async function offline(lane: string, carried: Extract<Carried, { outcome: "wait" }>) {
-    const count = (failures.get(lane) ?? 0) + 1;
-    failures.set(lane, count);
-    await tellSomebody({ what: "trouble", lane, reason: carried.because });
-    return Math.max(carried.milliseconds, backoff(count));
-  }
-
-  async function weigh(pending: Pending, chat: string, carried: Carried): Promise<number> {
-    const { entry } = pending;
-    if (carried.outcome !== "wait") failures.delete(laneOf(entry.effect));
-    switch (carried.outcome) {
-      case "done":
-        await conclude(pending, { entry: null, sent: carried.sent });
-        return 0;
-      case "partly": {
-        const progress: OutboxEntry = { ...entry, part: (entry.part ?? 0) + 1 };
-        await conclude(pending, { entry: progress, sent: carried.sent });
-        return 0;
-      }
-      case "wait":
-        if (carried.because === "busy") return carried.milliseconds;
-        if (carried.because === "network") return offline(laneOf(entry.effect), carried);
-        return Math.max(carried.milliseconds, await failed(pending, "the chat service failed"));
-      case "unreachable":
-        return unreachable(pending, chat);
-      case "moved":
-        await parts.insist(() => parts.moveChat(chat, carried.to));
-        await tellSomebody({ what: "moved", from: chat, to: carried.to });
-        return backoff(1);
-      case "refused":
-        return refuse(pending, carried.reason);
-    }
-  }
-
-  async function attempt(pending: Pending, document: TurnrowDocument): Promise<number> {
-    const { entry } = pending;
-    const { effect } = entry;
-    if (isCancelled(entry.cancelIf, document) || isSuperseded(pending, directory, clock)) {
-      await conclude(pending, { entry: null, sent: null });
-      return 0;
-    }
-    if (effect.do === "tell") {
-      try {
-        await parts.follow(effect, entry.id);
-      } catch (error) {
-        return failed(pending, nameOf(error));
-      }
-      await conclude(pending, { entry: null, sent: null });
-      return 0;
-    }
-    const earlier: SentMessage | null =
-      effect.slot === undefined
-        ? null
-        : (document.sent[sentKey(effect.slot, effect.to.chat)] ?? null);
-    let carried: Carried;
-    try {
-      carried = await carrier.carry(effect, { earlier, part: entry.part ?? 0 });
-    } catch (error) {
-      carried = { outcome: "refused", reason: nameOf(error) };
-    }
-    return weigh(pending, effect.to.chat, carried);
-  }
-
-  return async ({ source, entry: { id } }) => {
+  /** Tries one entry; answers for how many milliseconds its lane must rest, mostly 0. */
+  async deliver({ source, entry: { id } }: Pending): Promise<number> {
+    const { store, directory } = this.#parts;
     const document = await store.load<Target["kind"]>(source.kind, source.id);
     const entry = document?.outbox.find((waiting) => waiting.id === id);
-    if (document && entry) return attempt({ source, entry }, document);
+    if (document && entry) return this.#attempt({ source, entry }, document);
     if (document) directory.take(document);
     else directory.forget(source);
     return 0;
-  };
+  }
+
+  async #attempt(pending: Pending, document: TurnrowDocument): Promise<number> {
+    const { directory, clock } = this.#parts;
+    const { effect, cancelIf } = pending.entry;
+    if (isCancelled(cancelIf, document) || isSuperseded(pending, directory, clock)) {
+      return this.#conclude(pending, { entry: null, sent: null });
+    }
+    if (effect.do === "tell") return this.#tell(pending, effect);
+    const key = effect.slot === undefined ? null : sentKey(effect.slot, effect.to.chat);
+    const earlier = key === null ? null : (document.sent[key] ?? null);
+    return this.#weigh(pending, effect.to.chat, await this.#carry(pending, effect, earlier));
+  }
+
+  async #tell(pending: Pending, effect: Tell): Promise<number> {
+    try {
+      await this.#parts.follow(effect, pending.entry.id);
+    } catch (error) {
+      return this.#failed(pending, nameOf(error));
+    }
+    return this.#conclude(pending, { entry: null, sent: null });
+  }
+
+  async #carry({ entry }: Pending, effect: Outgoing, earlier: SentMessage | null) {
+    try {
+      return await this.#parts.carrier.carry(effect, { earlier, part: entry.part ?? 0 });
+    } catch (error) {
+      return { outcome: "refused", reason: nameOf(error) } as const;
+    }
+  }
+
+  async #weigh(pending: Pending, chat: string, carried: Carried): Promise<number> {
+    const { entry } = pending;
+    if (carried.outcome !== "wait") this.#failures.delete(laneOf(entry.effect));
+    switch (carried.outcome) {
+      case "done":
+        return this.#conclude(pending, { entry: null, sent: carried.sent });
+      case "partly": {
+        const progress: OutboxEntry = { ...entry, part: (entry.part ?? 0) + 1 };
+        return this.#conclude(pending, { entry: progress, sent: carried.sent });
+      }
+      case "wait":
+        return this.#wait(pending, carried);
+      case "unreachable":
+        return this.#unreachable(pending, chat);
+      case "moved":
+        await this.#parts.insist(() => this.#parts.moveChat(chat, carried.to));
+        await this.#notify({ what: "moved", from: chat, to: carried.to });
+        return backoff(1);
+      case "refused":
+        return this.#refuse(pending, carried.reason);
+    }
+  }
+
+  async #wait(pending: Pending, { because, milliseconds }: Wait): Promise<number> {
+    if (because === "busy") return milliseconds;
+    if (because === "server") {
+      return Math.max(milliseconds, await this.#failed(pending, "the chat service failed"));
+    }
+    const lane = laneOf(pending.entry.effect);
+    const count = (this.#failures.get(lane) ?? 0) + 1;
+    this.#failures.set(lane, count);
+    await this.#notify({ what: "trouble", lane, reason: because });
+    return Math.max(milliseconds, backoff(count));
+  }
+
+  /** The other side failed on it: keep the order for a while, then let others pass. */
+  async #failed(pending: Pending, reason: string): Promise<number> {
+    const attempts = pending.entry.attempts + 1;
+    if (attempts > LAST_ATTEMPT) return this.#refuse(pending, reason);
+    const parked = attempts > PATIENCE;
+    const notBefore = parked
+      ? this.#parts.clock.now() + PARKED_MILLISECONDS
+      : pending.entry.notBefore;
+    await this.#conclude(pending, { entry: { ...pending.entry, attempts, notBefore }, sent: null });
+    return parked ? 0 : backoff(attempts);
+  }
+
+  async #refuse(pending: Pending, reason: string): Promise<number> {
+    await this.#notify({ what: "refused", reason, pending });
+    return this.#conclude(pending, { entry: null, sent: null });
+  }
+
+  async #unreachable(pending: Pending, chat: string): Promise<number> {
+    const { change, directory, insist } = this.#parts;
+    await this.#notify({ what: "unreachable", chat, pending });
+    for (const { id } of directory.peopleAt(chat)) {
+      await insist(() =>
+        change({ kind: "person", id }, (person) =>
+          person?.reachable ? { ...person, reachable: false } : null,
+        ),
+      );
+    }
+    return this.#conclude(pending, { entry: null, sent: null });
+  }
+
+  async #conclude({ source, entry }: Pending, settlement: Settlement): Promise<0> {
+    const { change, insist } = this.#parts;
+    await insist(() => change(source, (document) => settle(document, entry.id, settlement)));
+    return 0;
+  }
+
+  #notify(notice: Notice): Promise<void> {
+    return this.#parts.notify(notice).catch(() => undefined);
+  }
 }
 
 const nameOf = (error: unknown): string => (error instanceof Error ? error.name : "unknown error");

@@ -1,5 +1,5 @@
 import type { DeliveryParts } from "./delivery.ts";
-import { backoff, createDelivery } from "./delivery.ts";
+import { backoff, Delivery } from "./delivery.ts";
 import type { Pending } from "./lanes.ts";
 import type { Pace } from "./pace.ts";
 import { createPace } from "./pace.ts";
@@ -7,6 +7,8 @@ import type { Timers } from "./ports.ts";
 
 /** Timers cannot count further than 24.8 days; an hourly look costs nothing. */
 const LONGEST_SLEEP_MILLISECONDS = 3_600_000;
+/** How long a lane is left alone whose document could not be read. */
+const UNREADABLE_REST_MILLISECONDS = 4_000;
 
 /**
  * Carries decided effects out: one lane per chat, each in its order, lanes side by side. What was
@@ -28,129 +30,158 @@ export interface PostmanParts extends Omit<DeliveryParts, "insist" | "clock"> {
 
 /** Starts with everything that waits in the directory. */
 export function startPostman(parts: PostmanParts): Postman {
-  const { directory, carrier, timers } = parts;
-  const deliver = createDelivery({ ...parts, clock: timers, insist });
-  const overall = createPace(carrier.overall);
-  const paces = new Map<string, Pace>();
-  const rests = new Map<string, number>();
-  const alarms = new Map<string, () => void>();
-  const running = new Map<string, Promise<void>>();
-  const missed = new Set<string>();
-  const idle: (() => void)[] = [];
-  let stopping = false;
+  const rounds = new Rounds(parts);
+  parts.directory.onPending((lanes) => rounds.look(lanes));
+  rounds.wake();
+  return rounds;
+}
 
-  const sleep = (milliseconds: number) =>
-    new Promise<void>((resolve) => void timers.after(milliseconds, resolve));
+class Rounds implements Postman {
+  readonly #parts: PostmanParts;
+  readonly #delivery: Delivery;
+  readonly #overall: Pace;
+  readonly #paces = new Map<string, Pace>();
+  /** Until when a lane must rest, milliseconds since 1970 UTC. */
+  readonly #rests = new Map<string, number>();
+  readonly #alarms = new Map<string, () => void>();
+  readonly #running = new Map<string, Promise<void>>();
+  readonly #missed = new Set<string>();
+  readonly #idle: (() => void)[] = [];
+  #stopping = false;
 
-  async function insist(write: () => Promise<unknown>): Promise<void> {
+  constructor(parts: PostmanParts) {
+    this.#parts = parts;
+    const insist = (write: () => Promise<unknown>) => this.#insist(write);
+    this.#delivery = new Delivery({ ...parts, clock: parts.timers, insist });
+    this.#overall = createPace(parts.carrier.overall);
+  }
+
+  wake(): void {
+    this.look(this.#parts.directory.lanes());
+  }
+
+  look(lanes: readonly string[]): void {
+    for (const lane of lanes) this.#lookAt(lane);
+  }
+
+  async drain(milliseconds: number): Promise<number> {
+    let late = false;
+    const callOff = this.#parts.timers.after(milliseconds, () => {
+      late = true;
+      this.#tellIdle();
+    });
+    while (!late && this.#due() > 0) {
+      await new Promise<void>((resolve) => this.#idle.push(resolve));
+    }
+    callOff();
+    return this.#due();
+  }
+
+  async stop(): Promise<void> {
+    this.#stopping = true;
+    for (const callOff of this.#alarms.values()) callOff();
+    await Promise.allSettled(this.#running.values());
+  }
+
+  #due(): number {
+    const { directory, timers } = this.#parts;
+    const now = timers.now();
+    const waiting = directory.lanes().flatMap((lane) => directory.pending(lane));
+    return waiting.filter(({ entry }) => entry.notBefore <= now).length;
+  }
+
+  #lookAt(lane: string): void {
+    if (this.#stopping) return;
+    if (this.#running.has(lane)) {
+      // It may be past its last look already, so it looks once more when it ends.
+      this.#missed.add(lane);
+      return;
+    }
+    this.#alarms.get(lane)?.();
+    this.#alarms.delete(lane);
+    this.#running.set(
+      lane,
+      this.#run(lane).finally(() => {
+        this.#running.delete(lane);
+        if (this.#missed.delete(lane)) this.#lookAt(lane);
+        if (this.#running.size === 0) this.#tellIdle();
+      }),
+    );
+  }
+
+  async #run(lane: string): Promise<void> {
+    const { timers } = this.#parts;
+    while (!this.#stopping) {
+      const found = this.#next(lane);
+      if (found === null) return;
+      const now = timers.now();
+      if (found.at > now) {
+        const sleep = Math.min(found.at - now, LONGEST_SLEEP_MILLISECONDS);
+        this.#alarms.set(
+          lane,
+          timers.after(sleep, () => this.#lookAt(lane)),
+        );
+        return;
+      }
+      for (const pace of this.#pacesFor(found.pending)) pace.note(now);
+      const rest = await this.#deliver(lane, found.pending);
+      if (rest > 0) this.#rests.set(lane, timers.now() + rest);
+      else this.#rests.delete(lane);
+    }
+  }
+
+  async #deliver(lane: string, pending: Pending): Promise<number> {
+    try {
+      return await this.#delivery.deliver(pending);
+    } catch (error) {
+      await this.#trouble(lane, error);
+      return UNREADABLE_REST_MILLISECONDS;
+    }
+  }
+
+  /** The first entry of a lane that is due, or the one that will be next, and when. */
+  #next(lane: string): { pending: Pending; at: number } | null {
+    const waiting = this.#parts.directory.pending(lane);
+    const now = this.#parts.timers.now();
+    const due = waiting.find(({ entry }) => entry.notBefore <= now);
+    if (due) {
+      const paced = this.#pacesFor(due).map((pace) => pace.next(now));
+      return { pending: due, at: Math.max(now, this.#rests.get(lane) ?? 0, ...paced) };
+    }
+    const [first] = [...waiting].sort((a, b) => a.entry.notBefore - b.entry.notBefore);
+    return first === undefined ? null : { pending: first, at: first.entry.notBefore };
+  }
+
+  /** The paces that one entry must keep; follow-ups to our own documents keep none. */
+  #pacesFor({ entry: { effect } }: Pending): readonly Pace[] {
+    if (effect.do === "tell") return [];
+    const { chat } = effect.to;
+    const pace = this.#paces.get(chat) ?? createPace(this.#parts.carrier.limits(chat));
+    this.#paces.set(chat, pace);
+    return [pace, this.#overall];
+  }
+
+  async #insist(write: () => Promise<unknown>): Promise<void> {
     for (let failures = 1; ; failures++) {
       try {
         await write();
         return;
       } catch (error) {
-        const reason = error instanceof Error ? error.name : "unknown error";
-        await parts.notify({ what: "trouble", lane: "storage", reason }).catch(() => undefined);
-        if (stopping) return;
-        await sleep(backoff(failures));
+        await this.#trouble("storage", error);
+        if (this.#stopping) return;
+        await new Promise<void>((resolve) => {
+          this.#parts.timers.after(backoff(failures), resolve);
+        });
       }
     }
   }
 
-  /** The paces that one entry must keep; follow-ups to our own documents keep none. */
-  function pacesFor(pending: Pending): readonly Pace[] {
-    const { effect } = pending.entry;
-    if (effect.do === "tell") return [];
-    const { chat } = effect.to;
-    const pace = paces.get(chat) ?? createPace(carrier.limits(chat));
-    paces.set(chat, pace);
-    return [pace, overall];
+  #trouble(lane: string, error: unknown): Promise<void> {
+    const reason = error instanceof Error ? error.name : "unknown error";
+    return this.#parts.notify({ what: "trouble", lane, reason }).catch(() => undefined);
   }
 
-  /** The first entry of a lane that is due, or when the next one will be. */
-  function next(lane: string): { pending: Pending; at: number } | null {
-    const waiting = directory.pending(lane);
-    const now = timers.now();
-    const due = waiting.find(({ entry }) => entry.notBefore <= now);
-    if (due) {
-      const paced = pacesFor(due).map((pace) => pace.next(now));
-      return { pending: due, at: Math.max(now, rests.get(lane) ?? 0, ...paced) };
-    }
-    const [first, ...others] = waiting;
-    if (first === undefined) return null;
-    const pending = others.reduce(
-      (sooner, other) => (other.entry.notBefore < sooner.entry.notBefore ? other : sooner),
-      first,
-    );
-    return { pending, at: pending.entry.notBefore };
+  #tellIdle(): void {
+    for (const resolve of this.#idle.splice(0)) resolve();
   }
-
-  async function run(lane: string): Promise<void> {
-    while (!stopping) {
-      const found = next(lane);
-      if (found === null) return;
-      const now = timers.now();
-      if (found.at > now) {
-        const sleepFor = Math.min(found.at - now, LONGEST_SLEEP_MILLISECONDS);
-        alarms.set(
-          lane,
-          timers.after(sleepFor, () => look(lane)),
-        );
-        return;
-      }
-      for (const pace of pacesFor(found.pending)) pace.note(now);
-      const rest = await deliver(found.pending).catch(async (error) => {
-        const reason = error instanceof Error ? error.name : "unknown error";
-        await parts.notify({ what: "trouble", lane, reason }).catch(() => undefined);
-        return backoff(3);
-      });
-      if (rest > 0) rests.set(lane, timers.now() + rest);
-      else rests.delete(lane);
-    }
-  }
-
-  function look(lane: string): void {
-    if (stopping) return;
-    if (running.has(lane)) {
-      // It may be past its last look already, so it looks once more when it ends.
-      missed.add(lane);
-      return;
-    }
-    alarms.get(lane)?.();
-    alarms.delete(lane);
-    running.set(
-      lane,
-      run(lane).finally(() => {
-        running.delete(lane);
-        if (missed.delete(lane)) look(lane);
-        if (running.size === 0) for (const resolve of idle.splice(0)) resolve();
-      }),
-    );
-  }
-
-  const due = () => {
-    const now = timers.now();
-    const waiting = directory.lanes().flatMap((lane) => directory.pending(lane));
-    return waiting.filter(({ entry }) => entry.notBefore <= now).length;
-  };
-
-  directory.onPending((lanes) => lanes.forEach(look));
-  directory.lanes().forEach(look);
-  return {
-    wake: () => directory.lanes().forEach(look),
-    async drain(milliseconds) {
-      let late = false;
-      const callOff = timers.after(milliseconds, () => {
-        late = true;
-        for (const resolve of idle.splice(0)) resolve();
-      });
-      while (!late && due() > 0) await new Promise<void>((resolve) => idle.push(resolve));
-      callOff();
-      return due();
-    },
-    async stop() {
-      stopping = true;
-      for (const callOff of alarms.values()) callOff();
-      await Promise.allSettled(running.values());
-    },
-  };
 }
