@@ -34,6 +34,7 @@ export function readBands(
   quantities: readonly Quantity[],
   input: BandInput,
 ): Banded {
+  if (quantities.length === 0) return { readings: [], placed: [] };
   const near = input.language.places.all(text).filter(({ owner }) => owner.list === "band");
   const best = new Map<string, Candidate>();
   const placed: Quantity[] = [];

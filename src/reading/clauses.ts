@@ -39,13 +39,15 @@ export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clause
     clauses.push(clause);
     sentences.push(sentence);
   });
-  const edge = (at: number): boolean => {
-    if (at <= 0 || at >= tokens.length) return true;
-    const here = tokens[at]?.stem ?? "";
-    const previous = tokens[at - 1]?.stem ?? "";
-    return clauses[at] !== clauses[at - 1] || fillers.has(previous) || fillers.has(here);
-  };
+  const passes = tokens.map((token) => fillers.has(token.stem));
+  const denials = tokens.map((token) => not.has(token.stem));
+  const edge = (at: number): boolean =>
+    at <= 0 ||
+    at >= tokens.length ||
+    clauses[at] !== clauses[at - 1] ||
+    passes[at - 1] === true ||
+    passes[at] === true;
   const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none";
-  const isDenial = (at: number): boolean => not.has(tokens[at]?.stem ?? "");
+  const isDenial = (at: number): boolean => denials[at] === true;
   return { tokens, clauses, sentences, edge, joined, isDenial };
 }

@@ -1,7 +1,7 @@
-import type { MachineHints, MachineSynonyms } from "../domain/reading.ts";
+import type { MachineHints } from "../domain/reading.ts";
 import { type Fuel, fuels } from "../domain/vocabulary.ts";
 import type { Clauses } from "./clauses.ts";
-import { matchMachineKind } from "./machine-kind.ts";
+import type { KindMatcher } from "./machine-kind.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** System voltages that exist on these machines. */
@@ -12,7 +12,7 @@ const HOURS_IN_YEAR = 8766;
 
 export interface HintInput {
   readonly quantities: readonly Quantity[];
-  readonly machines: readonly MachineSynonyms[];
+  readonly kindOf: KindMatcher;
   readonly fuel: string | null;
   /** Stems after a nominal voltage that make it the machine's. */
   readonly nominal: ReadonlySet<string>;
@@ -28,7 +28,7 @@ export interface Hinted {
 
 /** What a message says of the machine itself. */
 export function machineHints(text: string, clauses: Clauses, input: HintInput): Hinted {
-  const kind = matchMachineKind(text, input.machines);
+  const kind = input.kindOf(text);
   const fuel = fuels.find((one): one is Fuel => one === input.fuel) ?? kind.fuel;
   const found = (unit: string): Quantity | undefined =>
     input.quantities.find((one) => one.unit === unit);

@@ -1,5 +1,5 @@
 import type { MachineHints, MachineSynonyms } from "../domain/reading.ts";
-import { type Fuel, fuels } from "../domain/vocabulary.ts";
+import { fuels } from "../domain/vocabulary.ts";
 import { fold, tokenise } from "./tokens.ts";
 
 /** P(the kind is meant) when a name is used that only this kind has. */
@@ -10,28 +10,44 @@ interface Name {
   readonly words: readonly string[];
 }
 
+/** Finds the kind of a machine in free text. */
+export type KindMatcher = (text: string) => MachineHints;
+
+/**
+ * Prepares the names of machines once, for many texts. The longest name found wins; a name that is
+ * also part of other kinds' names ("tractor") is unsure.
+ */
+export function createKindMatcher(machines: readonly MachineSynonyms[]): KindMatcher {
+  const names = machines.flatMap((machine) =>
+    machine.synonyms
+      .map((synonym): Name => ({ kind: machine.id, words: wordsOf(synonym) }))
+      .filter((name) => name.words.length > 0),
+  );
+  return (text) => {
+    const words = wordsOf(text);
+    const present = new Set(words);
+    const found = names.filter(
+      (name) => name.words.every((word) => present.has(word)) && holds(words, name.words),
+    );
+    const longest = Math.max(0, ...found.map((name) => name.words.length));
+    const best = found.find((name) => name.words.length === longest);
+    const fuel = fuels.find((one) => present.has(one));
+    const known = fuel === undefined ? {} : { fuel };
+    if (best === undefined) return { certainty: 0, ...known };
+    const sharing = new Set(
+      names.filter((name) => holds(name.words, best.words)).map((name) => name.kind),
+    );
+    return { kind: best.kind, certainty: SURE_OF_NAME / Math.sqrt(sharing.size), ...known };
+  };
+}
+
 /**
  * What free text says of the machine: "old two-cylinder farm tractor", "ride-on mower, 15 hp".
- * The longest name wins; a name that is also part of other kinds' names ("tractor") is unsure.
+ *
+ * @returns the kind with the certainty that it is meant, and the fuel where it is named
  */
 export function matchMachineKind(text: string, machines: readonly MachineSynonyms[]): MachineHints {
-  const words = wordsOf(text);
-  const names = machines.flatMap((machine) =>
-    machine.synonyms.map((synonym): Name => ({ kind: machine.id, words: wordsOf(synonym) })),
-  );
-  const found = names.filter((name) => name.words.length > 0 && holds(words, name.words));
-  const longest = Math.max(0, ...found.map((name) => name.words.length));
-  const [best] = found.filter((name) => name.words.length === longest);
-  const fuel = fuelOf(words);
-  if (best === undefined) return { certainty: 0, ...(fuel === null ? {} : { fuel }) };
-  const sharing = new Set(
-    names.filter((name) => holds(name.words, best.words)).map((name) => name.kind),
-  );
-  return {
-    kind: best.kind,
-    certainty: SURE_OF_NAME / Math.sqrt(Math.max(1, sharing.size)),
-    ...(fuel === null ? {} : { fuel }),
-  };
+  return createKindMatcher(machines)(text);
 }
 
 function wordsOf(text: string): readonly string[] {
@@ -48,8 +64,4 @@ function holds(words: readonly string[], part: readonly string[]): boolean {
     if (part.every((word, offset) => words[at + offset] === word)) return true;
   }
   return false;
-}
-
-function fuelOf(words: readonly string[]): Fuel | null {
-  return fuels.find((fuel) => words.includes(fuel)) ?? null;
 }

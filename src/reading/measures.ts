@@ -33,6 +33,8 @@ export interface MeasureInput {
 
 /** A number whose unit and place were both named. */
 const SURE_IF_PLACED = 0.95;
+/** Below this a number is not even asked about. */
+const LEAST_SCORE = 0.5;
 /** The place was named, the unit was not. */
 const SURE_WITHOUT_UNIT = 0.8;
 
@@ -47,7 +49,7 @@ export function placeQuantities(
   quantities: readonly Quantity[],
   input: MeasureInput,
 ): Measured {
-  const near = input.language.places.all(text);
+  const near = quantities.length === 0 ? [] : input.language.places.all(text);
   const values: ValueReading[] = [];
   const open: Ambiguous[] = [];
   const implausible: Implausible[] = [];
@@ -58,26 +60,31 @@ export function placeQuantities(
       continue;
     }
     const candidates = candidatesFor(text, quantity, near, input.language.phrases);
-    const fitting = candidates.filter((one) => fits(quantity, one.measure.observation, input));
-    const [best, next] = [...fitting].sort((a, b) => b.score - a.score);
-    if (best === undefined) {
+    const fitting = candidates
+      .filter((one) => fits(quantity, one.measure.observation, input))
+      .sort((a, b) => b.score - a.score);
+    const [best] = fitting;
+    if (best === undefined || best.score < LEAST_SCORE) {
       const wrong = implausibleReading(text, quantity, { candidates, input });
       if (wrong !== null) implausible.push(wrong);
       continue;
     }
     placed.push(quantity);
-    const plain =
-      best.score >= 1 && best.score > (next?.score ?? 0) && best.measure.unit === quantity.unit;
-    const unitless = quantity.unit === null && best.score >= 1 && best.score > (next?.score ?? 0);
-    if (plain || unitless) {
-      values.push({
-        ...valueFrom(quantity, best.measure.observation, input),
-        probability: plain ? SURE_IF_PLACED : SURE_WITHOUT_UNIT,
-        ...told(text, quantity, input.scopes),
-      });
-    } else open.push({ span: spanOf(text, quantity), options: optionsOf(quantity, fitting) });
+    const sure = sureOf(quantity, fitting);
+    const at = { observation: best.measure.observation, probability: sure };
+    if (sure === 0)
+      open.push({ span: spanOf(text, quantity), options: optionsOf(quantity, fitting) });
+    else values.push({ ...readingOf(quantity, at, input), ...told(text, quantity, input.scopes) });
   }
   return { values, ambiguous: open, implausible, placed };
+}
+
+/** P(the best place is meant); 0 where it must be asked: no words near, two places, or volts called amps. */
+function sureOf(quantity: Quantity, fitting: readonly Candidate[]): number {
+  const [best, next] = fitting;
+  if (best === undefined || best.score < 1 || best.score <= (next?.score ?? 0)) return 0;
+  if (quantity.unit === null) return SURE_WITHOUT_UNIT;
+  return best.measure.unit === quantity.unit ? SURE_IF_PLACED : 0;
 }
 
 function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly AmbiguousOption[] {
@@ -166,18 +173,14 @@ function implausibleReading(
   };
 }
 
-function valueFrom(
+function readingOf(
   quantity: Quantity,
-  observation: string,
+  { observation, probability }: { readonly observation: string; readonly probability: number },
   input: MeasureInput,
-): Pick<ValueReading, "observation" | "value" | "unit" | "spread"> {
+): Pick<ValueReading, "observation" | "value" | "unit" | "spread" | "probability"> {
   const unit = input.model.observations.get(observation)?.unit ?? quantity.unit ?? "";
-  return {
-    observation,
-    value: roundReading(quantity.value),
-    unit,
-    spread: roundReading(quantity.spread),
-  };
+  const [value, spread] = [roundReading(quantity.value), roundReading(quantity.spread)];
+  return { observation, value, unit, spread, probability };
 }
 
 /** Conversions leave digits nobody measured. */

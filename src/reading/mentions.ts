@@ -19,6 +19,8 @@ export interface Mention {
 
 /** A misspelt word is a little less sure than one that is spelt as expected. */
 const SURE_IF_MISSPELT = 0.9;
+/** A single misspelt word may be another word altogether. */
+const SURE_IF_ALL_MISSPELT = 0.75;
 
 /**
  * The signs in a text, in its order, none overlapping.
@@ -57,7 +59,8 @@ export function deniedStates(mention: Mention): readonly StateClaim[] {
 
 function spellingOf(text: Clauses, match: Match<Sign>): number {
   for (let at = match.from; at < match.to; at += 1) {
-    if (text.tokens[at]?.corrected === true) return SURE_IF_MISSPELT;
+    if (text.tokens[at]?.corrected !== true) continue;
+    return match.words === 1 ? SURE_IF_ALL_MISSPELT : SURE_IF_MISSPELT;
   }
   return 1;
 }

@@ -57,7 +57,11 @@ const REACH_BACK = 3;
 
 function isDeniedAfter<Owner>(text: Clauses, match: Match<Owner>, words: GrammarWords): boolean {
   const limit = Math.min(text.tokens.length, match.to + REACH_BACK);
-  for (let at = match.to; at < limit && text.sentences[at] === text.sentences[match.from]; at += 1) {
+  for (
+    let at = match.to;
+    at < limit && text.sentences[at] === text.sentences[match.from];
+    at += 1
+  ) {
     const stem = text.tokens[at]?.stem ?? "";
     if (words.stop.has(stem)) return false;
     if (!words.notAfter.has(stem)) continue;

@@ -13,6 +13,9 @@ export interface NumberReader {
   quantities(text: Clauses, now: number | null): readonly Quantity[];
 }
 
+/** "last week 3 of them": units of time stand behind their number only. */
+const timeUnits: ReadonlySet<string> = new Set(["s", "min", "h", "day", "week", "month", "year"]);
+
 /** "About" is taken as five per cent either way. */
 const ABOUT = 0.05;
 
@@ -91,7 +94,7 @@ function readOne(text: Clauses, from: number, tables: Tables): Quantity | null {
   const range = between ? tables.betweenAnd : tables.range;
   const second = rangeEnd(tokens, firstUnit?.to ?? first.to, { ...tables, range });
   const last = second ?? first;
-  const unit = unitAt(tokens, last.to, tables) ?? firstUnit;
+  const unit = unitAt(tokens, last.to, tables) ?? firstUnit ?? unitBefore(tokens, from, tables);
   // "a", "one", "half" are numbers only in front of a unit.
   if (unit === null && tokens[from]?.number !== true) return null;
   const scaled = toCanonical((first.value + last.value) / 2, unit?.unit ?? null);
@@ -129,6 +132,15 @@ function rangeEnd(tokens: readonly Token[], at: number, tables: Tables): Plain |
   return second !== null && tokens[at + 1]?.number === true ? second : null;
 }
 
+/** "battery V 12.7", "volts: 12.7". */
+function unitBefore(tokens: readonly Token[], at: number, tables: Tables): UnitAt | null {
+  const before = tokens[at - 1];
+  if (before === undefined || before.number || tokens[at]?.number !== true) return null;
+  const unit = tables.units.get(before.stem);
+  const isReading = unit !== undefined && !timeUnits.has(unit);
+  return isReading ? { unit, to: at + 1 } : null;
+}
+
 interface UnitAt {
   readonly unit: string;
   readonly to: number;
@@ -142,7 +154,7 @@ function unitAt(tokens: readonly Token[], at: number, tables: Tables): UnitAt | 
   const unit = tables.units.get(scale?.stem ?? "");
   if (degrees) {
     const named = unit === "°C" || unit === "°F";
-    return { unit: named ? unit : "°C", to: named ? at + 2 : at + 1 };
+    return { unit: named ? unit : "°", to: named ? at + 2 : at + 1 };
   }
   // A single letter is a unit only directly behind the figures or the degree sign.
   const close = one.text.length > 1 || one.from - (tokens[at - 1]?.to ?? 0) <= 1;

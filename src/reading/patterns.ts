@@ -15,20 +15,21 @@ export interface Match<Owner> {
 
 /** Many patterns, found all at once. */
 export interface PatternIndex<Owner> {
-  /** Every owner's best match at every place; overlaps are kept. */
+  /** Every pattern's match at every place; overlaps are kept. */
   all(text: Clauses): readonly Match<Owner>[];
   /** Longest matches first, none overlapping, in the order of the text. */
   longest(text: Clauses): readonly Match<Owner>[];
 }
 
-type Piece =
-  | {
-      readonly kind: "words";
-      readonly any: readonly (readonly string[])[];
-      readonly optional: boolean;
-    }
-  | { readonly kind: "gap"; readonly upTo: number }
-  | { readonly kind: "edge" };
+interface Words {
+  readonly kind: "words";
+  /** Alternatives of one word, and those of several. */
+  readonly single: ReadonlySet<string>;
+  readonly several: readonly (readonly string[])[];
+  readonly optional: boolean;
+}
+
+type Piece = Words | { readonly kind: "gap"; readonly upTo: number } | { readonly kind: "edge" };
 
 interface Entry<Owner> {
   readonly owner: Owner;
@@ -53,15 +54,12 @@ export function createPatternIndex<Owner>(
   }
   const all = (text: Clauses): readonly Match<Owner>[] => {
     const found: Match<Owner>[] = [];
-    for (let at = 0; at < text.tokens.length; at += 1) {
-      for (const entry of byFirst.get(text.tokens[at]?.stem ?? "") ?? []) {
-        const end = match(text, entry.pieces, { piece: 0, at, words: 0, denied: false });
-        if (end !== null && end.at > at) {
-          const { words, denied } = end;
-          found.push({ owner: entry.owner, from: at, to: end.at, words, denied });
-        }
+    text.tokens.forEach((token, from) => {
+      for (const { owner, pieces } of byFirst.get(token.stem) ?? []) {
+        const end = matchFrom(text, pieces, from);
+        if (end !== null) found.push({ owner, from, ...end });
       }
-    }
+    });
     return found;
   };
   return { all, longest: (text) => longestOf(all(text)) };
@@ -84,9 +82,13 @@ function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>
 }
 
 function stemPieces(lexicon: Lexicon, pattern: Pattern): readonly Piece[] {
-  return pattern.map((piece) =>
-    piece.kind === "words" ? { ...piece, any: piece.any.map(lexicon.stems) } : piece,
-  );
+  return pattern.map((piece): Piece => {
+    if (piece.kind !== "words") return piece;
+    const stems = piece.any.map(lexicon.stems);
+    const single = new Set(stems.flatMap((one) => (one.length === 1 ? one : [])));
+    const several = stems.filter((one) => one.length > 1);
+    return { kind: "words", single, several, optional: piece.optional };
+  });
 }
 
 /** Stems a match can begin with: those of the first words, and on past optional ones. */
@@ -94,60 +96,88 @@ function firstStems(pieces: readonly Piece[]): ReadonlySet<string> {
   const first = new Set<string>();
   for (const piece of pieces) {
     if (piece.kind !== "words") continue;
-    for (const [stem] of piece.any) if (stem !== undefined) first.add(stem);
+    for (const stem of piece.single) first.add(stem);
+    for (const [stem] of piece.several) if (stem !== undefined) first.add(stem);
     if (!piece.optional) break;
   }
   return first;
 }
 
-interface Place {
-  readonly piece: number;
-  readonly at: number;
+interface End {
+  readonly to: number;
   readonly words: number;
   readonly denied: boolean;
 }
 
-/** The furthest end of the pattern from here, or null. Depth and width are bounded by the pattern. */
-function match(text: Clauses, pieces: readonly Piece[], place: Place): Place | null {
-  const piece = pieces[place.piece];
-  if (piece === undefined) return place;
-  const next = { ...place, piece: place.piece + 1 };
-  if (piece.kind === "edge") return text.edge(place.at) ? match(text, pieces, next) : null;
-  if (piece.kind === "gap") return matchGap(text, pieces, { place, upTo: piece.upTo });
-  let best: Place | null = piece.optional ? match(text, pieces, next) : null;
-  for (const stems of piece.any) {
-    if (!wordsAt(text, place, stems)) continue;
-    const after = { ...next, at: place.at + stems.length, words: place.words + 1 };
-    const end = match(text, pieces, after);
-    if (end !== null && (best === null || end.at > best.at)) best = end;
+/** The end of a pattern that begins at a token, or null. */
+function matchFrom(text: Clauses, pieces: readonly Piece[], from: number): End | null {
+  const state: Walk = { text, pieces, from, words: 0, denied: false };
+  const to = walk(state, 0, from);
+  return to <= from ? null : { to, words: state.words, denied: state.denied };
+}
+
+/** Words found and denials passed so far; set back whenever a way turns out to lead nowhere. */
+interface Walk {
+  readonly text: Clauses;
+  readonly pieces: readonly Piece[];
+  readonly from: number;
+  words: number;
+  denied: boolean;
+}
+
+const NOWHERE = -1;
+
+/** Depth is the pattern's length and width its gaps and options, both bounded by the loader. */
+function walk(state: Walk, place: number, at: number): number {
+  const piece = state.pieces[place];
+  if (piece === undefined) return at;
+  if (piece.kind === "edge") return state.text.edge(at) ? walk(state, place + 1, at) : NOWHERE;
+  if (piece.kind === "gap") return walkGap(state, { place, upTo: piece.upTo }, at);
+  const end = walkWords(state, { piece, place }, at);
+  return end === NOWHERE && piece.optional ? walk(state, place + 1, at) : end;
+}
+
+function walkWords(
+  state: Walk,
+  { piece, place }: { readonly piece: Words; readonly place: number },
+  at: number,
+): number {
+  const stem = state.text.tokens[at]?.stem;
+  if (stem === undefined || !(at === state.from || state.text.joined(at))) return NOWHERE;
+  state.words += 1;
+  const one = piece.single.has(stem) ? walk(state, place + 1, at + 1) : NOWHERE;
+  if (one !== NOWHERE) return one;
+  for (const stems of piece.several) {
+    const end = isAt(state, stems, at) ? walk(state, place + 1, at + stems.length) : NOWHERE;
+    if (end !== NOWHERE) return end;
   }
-  return best;
+  state.words -= 1;
+  return NOWHERE;
 }
 
-function wordsAt(text: Clauses, place: Place, stems: readonly string[]): boolean {
-  return stems.every((stem, offset) => {
-    const at = place.at + offset;
-    // A phrase does not run on over a comma or a full stop.
-    const joined = at === place.at && place.words === 0 ? true : text.joined(at);
-    return joined && text.tokens[at]?.stem === stem;
-  });
+function isAt({ text }: Walk, stems: readonly string[], at: number): boolean {
+  return stems.every(
+    (stem, offset) =>
+      text.tokens[at + offset]?.stem === stem && (offset === 0 || text.joined(at + offset)),
+  );
 }
 
-function matchGap(
-  text: Clauses,
-  pieces: readonly Piece[],
-  gap: { readonly place: Place; readonly upTo: number },
-): Place | null {
-  const { place, upTo } = gap;
-  let denied = place.denied;
+function walkGap(
+  state: Walk,
+  { place, upTo }: { readonly place: number; readonly upTo: number },
+  from: number,
+): number {
+  const before = state.denied;
   for (let skipped = 0; skipped <= upTo; skipped += 1) {
-    const at = place.at + skipped;
+    const at = from + skipped;
     if (skipped > 0) {
-      if (at > text.tokens.length || !text.joined(at - 1)) return null;
-      denied = denied !== text.isDenial(at - 1);
+      // A phrase does not run on over a comma or a full stop.
+      if (at > state.text.tokens.length || !state.text.joined(at - 1)) break;
+      if (state.text.isDenial(at - 1)) state.denied = !state.denied;
     }
-    const end = match(text, pieces, { ...place, piece: place.piece + 1, at, denied });
-    if (end !== null) return end;
+    const end = walk(state, place + 1, at);
+    if (end !== NOWHERE) return end;
   }
-  return null;
+  state.denied = before;
+  return NOWHERE;
 }

@@ -1,6 +1,7 @@
 import type { Phrases, Reader, ReaderModel } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { compileLanguage } from "./grammar.ts";
+import { createKindMatcher } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
 import { type Compiled, understand } from "./understand.ts";
 
@@ -15,13 +16,14 @@ export function createReader(phrases: readonly Phrases[], model: ReaderModel): R
     const language = compileLanguage(one);
     return { language, numbers: createNumberReader(language.lexicon, one.numbers, language.times) };
   });
+  const kindOf = createKindMatcher(model.machines);
   return {
     read: (text, options) => {
       const wanted = compiled.filter(({ language }) =>
         options.languages.includes(language.phrases.language),
       );
       const tried = wanted.length === 0 ? compiled : wanted;
-      const results = tried.map((one) => understand(text, one, { model, options }));
+      const results = tried.map((one) => understand(text, one, { model, options, kindOf }));
       return chooseLanguage(text, results, options.languages);
     },
   };

@@ -18,6 +18,8 @@ export type Gap = "none" | "clause" | "sentence";
 /** Text beyond this is not read: more than Telegram can send in one message. */
 export const LONGEST_TEXT = 20_000;
 
+/** Words that need no folding. */
+const PLAIN = /^[a-z]+$/;
 const LETTER = /[\p{L}\p{M}]/u;
 const DIGIT = /[0-9]/;
 const INVISIBLE = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]|\ufe0f/;
@@ -65,7 +67,9 @@ export function tokenise(text: string): readonly RawToken[] {
 
 /** Lower case without accents, apostrophe variants made one, invisible marks dropped. */
 export function fold(word: string): string {
-  const plain = word.normalize("NFKD").toLowerCase();
+  const lower = word.toLowerCase();
+  if (PLAIN.test(lower)) return lower;
+  const plain = lower.normalize("NFKD");
   let out = "";
   for (const char of plain) {
     if (INVISIBLE.test(char) || /\p{M}/u.test(char)) continue;

@@ -14,6 +14,7 @@ import { type Clauses, cutClauses } from "./clauses.ts";
 import { commandOf } from "./commands.ts";
 import type { Aside, Language } from "./grammar.ts";
 import { type Hinted, machineHints } from "./machine-hints.ts";
+import type { KindMatcher } from "./machine-kind.ts";
 import { type Measured, placeQuantities } from "./measures.ts";
 import { findMentions, type Mention } from "./mentions.ts";
 import type { NumberReader } from "./numbers.ts";
@@ -35,6 +36,7 @@ export interface Compiled {
 export interface UnderstandInput {
   readonly model: ReaderModel;
   readonly options: ReadOptions;
+  readonly kindOf: KindMatcher;
 }
 
 /** 12 V where the machine's voltage is not known. */
@@ -50,7 +52,7 @@ interface Signs {
 export function understand(
   text: string,
   { language, numbers }: Compiled,
-  { model, options }: UnderstandInput,
+  { model, options, kindOf }: UnderstandInput,
 ): ReadingResult {
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
@@ -65,7 +67,7 @@ export function understand(
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
   const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes });
-  const hinted = hintsOf(text, clauses, { quantities, asides, language, model });
+  const hinted = hintsOf(text, clauses, { quantities, asides, language, kindOf });
   const covered = coverage(clauses, [
     ...hinted.used,
     ...mentions,
@@ -168,12 +170,12 @@ interface HintParts {
   readonly quantities: readonly Quantity[];
   readonly asides: Asides;
   readonly language: Language;
-  readonly model: ReaderModel;
+  readonly kindOf: KindMatcher;
 }
 
 function hintsOf(text: string, clauses: Clauses, parts: HintParts): Hinted {
-  const { quantities, asides, language, model } = parts;
+  const { quantities, asides, language, kindOf } = parts;
   const { nominal, age } = language.words;
-  const hints = { quantities, machines: model.machines, fuel: asides.fuel, nominal, age };
+  const hints = { quantities, kindOf, fuel: asides.fuel, nominal, age };
   return machineHints(text, clauses, hints);
 }
