@@ -92,7 +92,10 @@ function asText({ knowledge, problems }: Findings): string {
     return `${lines.join("\n")}\n\n${what}. Nothing is used until they are mended.\n`;
   }
   const { faults, observations, checks, machineKinds, parts } = counts(knowledge);
-  return `No mistakes: ${faults} faults, ${observations} observations, ${checks} checks, ${machineKinds} kinds of machine, ${parts} parts.\n`;
+  return (
+    `No mistakes: ${faults} faults, ${observations} observations, ${checks} checks, ` +
+    `${machineKinds} kinds of machine, ${parts} parts.\n`
+  );
 }
 
 function problemLine({ file, line, at, says }: Problem): string {

@@ -116,7 +116,8 @@ function checkBands(place: Placed<ObservationText>, context: RowContext): void {
     context.problems.push(
       problemAt(
         place,
-        "Bands must run upwards without gaps: the first has no from, the last no to, each other begins where the one before ends.",
+        "Bands must run upwards without gaps: the first has no from, the last no to, each " +
+          "other begins where the one before ends.",
         ["bands", id],
       ),
     );

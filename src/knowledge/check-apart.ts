@@ -31,11 +31,13 @@ export function checkApart(gathered: Gathered, knowledge: Knowledge): Problem[] 
         declared
           ? problemAt(
               place,
-              `"${one.id}" and "${other.id}" are said not to be told apart, but "${check}" does so (${decibans.toFixed(1)} dB); remove the line "cannot-be-told-from".`,
+              `"${one.id}" and "${other.id}" are said not to be told apart, but "${check}" ` +
+                `does so (${decibans.toFixed(1)} dB); remove the line "cannot-be-told-from".`,
             )
           : problemAt(
               place,
-              `No check tells "${one.id}" from "${other.id}" (${best}); add a check, merge the two, or say "cannot-be-told-from:".`,
+              `No check tells "${one.id}" from "${other.id}" (${best}); add a check, merge ` +
+                `the two, or say "cannot-be-told-from:".`,
             ),
       ];
     }),

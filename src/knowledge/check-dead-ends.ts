@@ -47,7 +47,8 @@ function impossibleFaults(gathered: Gathered, knowledge: Knowledge): Problem[] {
     .map((place) =>
       problemAt(
         place,
-        `No machine kind can have "${place.id}": look at its "needs:" and at the machines' fuels and features.`,
+        `No machine kind can have "${place.id}": look at its "needs:" and at the machines' ` +
+          `fuels and features.`,
       ),
     );
 }

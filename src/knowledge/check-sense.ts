@@ -56,7 +56,8 @@ function unfitMenu(place: Placed<CheckText>, gathered: Gathered): Problem[] {
     return [
       problemAt(
         place,
-        `${states.length} answers do not fit the buttons (${MOST_ANSWERS} at most); group them under "menu:".`,
+        `${states.length} answers do not fit the buttons (${MOST_ANSWERS} at most); group ` +
+          `them under "menu:".`,
       ),
     ];
   }

@@ -64,7 +64,8 @@ function spread(told: Told, states: readonly string[], at: At, context: RowConte
     context.problems.push(
       problemAt(
         at.place,
-        `What is told instead adds up to ${sum.toFixed(2)}; it must be 1, or less if other states are left over.`,
+        `What is told instead adds up to ${sum.toFixed(2)}; it must be 1, or less if other ` +
+          `states are left over.`,
         at.inside,
       ),
     );

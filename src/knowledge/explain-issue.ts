@@ -38,21 +38,32 @@ function explainIssue(issue: z.core.$ZodRawIssue): string {
     case "invalid_type":
       return wrongType(issue.expected, issue.input);
     case "invalid_value":
-      return `${quoted(issue.input)} is not one of the words allowed here.${suggestion(String(issue.input), issue.values.map(String))}`;
+      return (
+        `${quoted(issue.input)} is not one of the words allowed ` +
+        `here.${suggestion(String(issue.input), issue.values.map(String))}`
+      );
     case "unrecognized_keys":
       return knownKeys(issue.inst).join(" ");
     case "invalid_key":
-      return `${quoted(issue.input)} cannot stand here as a key: use one of the known words, or for an id small letters, digits and hyphens.${suggestion(String(issue.input), knownKeys(issue.inst))}`;
+      return (
+        `${quoted(issue.input)} cannot stand here as a key: use one of the known words, or for ` +
+        `an id small letters, digits and ` +
+        `hyphens.${suggestion(String(issue.input), knownKeys(issue.inst))}`
+      );
     case "too_small":
       return issue.origin === "string" || issue.origin === "array"
         ? "This must not be empty."
         : `This must be ${issue.inclusive === false ? "more than" : "at least"} ${issue.minimum}.`;
     case "too_big":
       return issue.origin === "string"
-        ? `This text is too long: ${String(issue.input).length} letters, at most ${issue.maximum} fit on the screen.`
+        ? `This text is too long: ${String(issue.input).length} letters, at most ` +
+            `${issue.maximum} fit on the screen.`
         : `This must be at most ${issue.maximum}.`;
     case "invalid_format":
-      return `${quoted(issue.input)} is not written as expected: an id has small letters, digits and hyphens and begins with a letter.`;
+      return (
+        `${quoted(issue.input)} is not written as expected: an id has small letters, digits ` +
+        `and hyphens and begins with a letter.`
+      );
     case "invalid_union":
       return `${quoted(issue.input)} is not one of the forms that can stand here.`;
     default:

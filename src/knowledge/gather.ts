@@ -166,7 +166,8 @@ function collect<T>(into: Section<T>, { source, key, items, basis }: Items<T>): 
       problems.push(
         problemAt(
           place,
-          `"${id}" has figures without a source; add "source:" to it, or once at the top of the file.`,
+          `"${id}" has figures without a source; add "source:" to it, or once at the top of ` +
+            `the file.`,
         ),
       );
     }

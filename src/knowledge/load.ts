@@ -84,7 +84,9 @@ async function strayFiles(root: string): Promise<Problem[]> {
     .filter((name) => /\.yml$/.test(name) || (name.endsWith(".yaml") && !name.includes("/")))
     .map((name) => ({
       file: `flows/${name}`,
-      says: "This file is not read: knowledge stands in systems/, questions/, shared/ or machines/, in files ending in .yaml.",
+      says:
+        "This file is not read: knowledge stands in systems/, questions/, shared/ or " +
+        "machines/, in files ending in .yaml.",
     }));
 }
 

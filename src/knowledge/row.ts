@@ -145,7 +145,8 @@ function checkSum(named: ReadonlyMap<string, Often>, at: RowPlace, context: RowC
     context.problems.push(
       problemAt(
         at.place,
-        `These words together mean ${rounded(sum)}; all states of a row together should mean about 1 (0.5 to 1.5). Choose ${sum > 1 ? "rarer" : "more frequent"} words.`,
+        `These words together mean ${rounded(sum)}; all states of a row together should mean ` +
+          `about 1 (0.5 to 1.5). Choose ${sum > 1 ? "rarer" : "more frequent"} words.`,
         at.inside,
       ),
     );

@@ -23,7 +23,8 @@ export function findTraps(file: string, document: Document, lines: LineCounter):
     if (isAlias(node)) {
       report(
         node.range?.[0] ?? 0,
-        `"*${node.source}" refers to another place of the file; write the text out, or put it in quotes if it should begin with a star.`,
+        `"*${node.source}" refers to another place of the file; write the text out, or put ` +
+          `it in quotes if it should begin with a star.`,
       );
     } else if (isScalar(node)) {
       scalarTraps(node, key === "key", report);
@@ -49,7 +50,8 @@ function scalarTraps(node: Scalar, isKey: boolean, report: Report): void {
   if (cut !== undefined) {
     report(
       offset,
-      `The text after "#" is thrown away here ("#${cut}"); put the whole text in quotes, or the remark on a line of its own.`,
+      `The text after "#" is thrown away here ("#${cut}"); put the whole text in quotes, or ` +
+        `the remark on a line of its own.`,
     );
   }
   if (node.type === "PLAIN" && typeof node.value === "number") numberTraps(node, isKey, report);
@@ -61,7 +63,8 @@ function numberTraps(node: Scalar, isKey: boolean, report: Report): void {
   if (/^[-+]?0\d/.test(written) || /^0[xo]/.test(written) || /^[-+]?\.(inf|nan)$/i.test(written)) {
     report(
       offset,
-      `"${written}" would be read as the number ${String(node.value)}; write the number plainly, or put it in quotes if it is a text.`,
+      `"${written}" would be read as the number ${String(node.value)}; write the number ` +
+        `plainly, or put it in quotes if it is a text.`,
     );
   } else if (isKey && written !== String(node.value)) {
     report(offset, `"${written}" would be read as ${String(node.value)}; put it in quotes.`);

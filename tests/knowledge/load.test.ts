@@ -66,10 +66,16 @@ describe("loading the knowledge", { timeout: 60_000 }, () => {
     expect(read.ok && [...read.value.faults.keys()].sort()).toEqual(["empty-tank", "flat", "worn"]);
   });
 
-  it("skips files with an underscore and reports files that nobody would read", async () => {
+  it("skips files with an underscore, takes the template once it has a name, and reports strays", async () => {
     const folder = await mkdtemp(join(tmpdir(), "flows-"));
     await cp(flows, folder, { recursive: true });
     await writeFile(join(folder, "systems", "_draft.yaml"), "this: is not a system\n");
+    await writeFile(join(folder, "systems", "other.yml"), "title: Other\n");
+    await cp(join(flows, "systems/_template.yaml"), join(folder, "systems/my-system.yaml"));
+    expect((await loadKnowledge(folder)).ok).toBe(false);
+    await rm(join(folder, "systems", "other.yml"));
+    const filled = await loadKnowledge(folder);
+    expect(filled.ok ? filled.value.faults.has("something-worn") : filled.problems).toBe(true);
     await writeFile(join(folder, "systems", "other.yml"), "title: Other\n");
     await writeFile(join(folder, "stray.yaml"), "title: Stray\n");
     const read = await loadKnowledge(folder);

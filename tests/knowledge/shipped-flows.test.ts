@@ -1,8 +1,9 @@
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Knowledge, Row } from "../../src/domain/knowledge.ts";
+import { type Knowledge, type Row, wordKey } from "../../src/domain/knowledge.ts";
 import { causeGroups, machineKinds, reporters } from "../../src/domain/vocabulary.ts";
 import { loadKnowledge } from "../../src/knowledge/load.ts";
+import { expectedWords } from "../../src/knowledge/locale-words.ts";
 
 let knowledge: Knowledge;
 beforeAll(async () => {
@@ -82,6 +83,16 @@ describe("the observations that other parts rely on", () => {
   it("has faults of nearly every cause group", () => {
     const groups = new Set([...knowledge.faults.values()].map(({ group }) => group));
     expect(causeGroups.filter((group) => !groups.has(group))).toEqual(["other"]);
+  });
+});
+
+describe("every word", () => {
+  it("has a key of its own", () => {
+    const keys = [...knowledge.observations.values()].flatMap((observation) =>
+      observation.states.map((state) => wordKey("state", `${observation.id}.${state.id}`)),
+    );
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(expectedWords(knowledge).size).toBeGreaterThan(keys.length);
   });
 });
 
