@@ -51,21 +51,62 @@ export interface PollingParts {
   readonly judge: (error: unknown) => "bad-token" | "conflict" | "other";
 }
 
+export interface Polling {
+  readonly watch: PollWatch;
+  /**
+   * Resolves when the loop was stopped; rejects with BadToken, TakenElsewhere, PollingStalled, or
+   * what the loop itself was rejected with.
+   */
+  run(): Promise<void>;
+}
+
 /**
  * Keeps the receiving loop running: waits out a short conflict, and gives up loudly where going on
  * makes no sense.
- *
- * @returns `run` resolves when the loop was stopped, and rejects with BadToken, TakenElsewhere,
- * PollingStalled, or what the loop itself was rejected with
  */
-export function createPolling({ timers, loop, judge }: PollingParts): {
-  readonly watch: PollWatch;
-  run(): Promise<void>;
-} {
-  let waitingSince: number | null = null;
-  let conflictSince: number | null = null;
+export function createPolling(parts: PollingParts): Polling {
+  return new PatientPolling(parts);
+}
 
-  async function keepLooping(): Promise<void> {
+class PatientPolling implements Polling {
+  readonly watch: PollWatch;
+  readonly #parts: PollingParts;
+  #waitingSince: number | null = null;
+  #conflictSince: number | null = null;
+
+  constructor(parts: PollingParts) {
+    this.#parts = parts;
+    this.watch = {
+      begun: () => {
+        this.#waitingSince = parts.timers.now();
+      },
+      ended: (outcome) => {
+        this.#waitingSince = null;
+        if (outcome === "updates") this.#conflictSince = null;
+      },
+    };
+  }
+
+  run(): Promise<void> {
+    const { timers } = this.#parts;
+    let callOff = (): void => undefined;
+    const stalled = new Promise<never>((_, reject) => {
+      const look = () => {
+        if (this.#isStalled()) reject(new PollingStalled());
+        else callOff = timers.after(WATCH_MILLISECONDS, look);
+      };
+      look();
+    });
+    return Promise.race([this.#keepLooping(), stalled]).finally(() => callOff());
+  }
+
+  #isStalled(): boolean {
+    const since = this.#waitingSince;
+    return since !== null && this.#parts.timers.now() - since > STALL_MILLISECONDS;
+  }
+
+  async #keepLooping(): Promise<void> {
+    const { timers, loop, judge } = this.#parts;
     for (;;) {
       try {
         return await loop();
@@ -73,36 +114,12 @@ export function createPolling({ timers, loop, judge }: PollingParts): {
         const meaning = judge(error);
         if (meaning === "bad-token") throw new BadToken();
         if (meaning === "other") throw error;
-        conflictSince ??= timers.now();
-        if (timers.now() - conflictSince >= CONFLICT_PATIENCE_MILLISECONDS) {
+        this.#conflictSince ??= timers.now();
+        if (timers.now() - this.#conflictSince >= CONFLICT_PATIENCE_MILLISECONDS) {
           throw new TakenElsewhere();
         }
         await new Promise<void>((resolve) => timers.after(CONFLICT_PAUSE_MILLISECONDS, resolve));
       }
     }
   }
-
-  return {
-    watch: {
-      begun: () => {
-        waitingSince = timers.now();
-      },
-      ended: (outcome) => {
-        waitingSince = null;
-        if (outcome === "updates") conflictSince = null;
-      },
-    },
-    run() {
-      let callOff = (): void => undefined;
-      const stalled = new Promise<never>((_, reject) => {
-        const look = () => {
-          if (waitingSince !== null && timers.now() - waitingSince > STALL_MILLISECONDS) {
-            reject(new PollingStalled());
-          } else callOff = timers.after(WATCH_MILLISECONDS, look);
-        };
-        look();
-      });
-      return Promise.race([keepLooping(), stalled]).finally(() => callOff());
-    },
-  };
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
 import { Performer } from "../domain/vocabulary.ts";
-import { fileRef } from "./effect-schema.ts";
+import { fileRef, line } from "./effect-schema.ts";
 import { actDone, report, someMachineFacts, urgency } from "./evidence-schema.ts";
 import { exactly, list, text, whole } from "./exactly.ts";
 
@@ -65,7 +65,12 @@ export const caseEvent = exactly<CaseEvent>()(
     event("flag.raised", { flag: text }),
     event("flag.seen", { flag: text }),
     event("equipment.told", { has: list(text) }),
-    event("question.asked", { to: Performer, asking, revision: whole }),
+    event("question.asked", {
+      to: Performer,
+      asking,
+      revision: whole,
+      before: list(line).exactOptional(),
+    }),
     event("question.passed", {
       asking,
       why: z.enum(["dont-know", "could-not", "skipped", "back"]),

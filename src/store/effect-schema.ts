@@ -61,7 +61,7 @@ export const fileRef = exactly<FileRef>()(
   }),
 );
 
-const line = z.object({
+export const line = z.object({
   say: phrase,
   style: z.enum(["heading", "bullet", "quote", "caution", "step"]).exactOptional(),
   gap: z.boolean().exactOptional(),

@@ -1,6 +1,7 @@
 import { basename, join } from "node:path";
 import { Low } from "lowdb";
 import type { DocumentKind, DocumentOf, DocumentStore } from "../cases/ports.ts";
+import type { TurnrowDocument } from "../domain/documents.ts";
 import type { FormatRules } from "./document-text.ts";
 import { formatRules, readDocument, writeDocument } from "./document-text.ts";
 import type { FileText } from "./durable-file.ts";
@@ -42,82 +43,106 @@ export interface LowdbStoreOptions {
  */
 export async function openLowdbStore(
   folder: string,
-  { now, onDamage, files = disk, rules = formatRules }: LowdbStoreOptions,
+  options: LowdbStoreOptions,
 ): Promise<DocumentStore> {
-  const inTurn = createTurns();
-  const folderOf = (kind: DocumentKind) => join(folder, folders[kind]);
-  const pathOf = (kind: DocumentKind, id: string) => join(folderOf(kind), fileNameFor(id));
-  const fileAt = (path: string) => new Low(createDurableFile(path, files), missing);
-
-  for (const kind of ["case", "person", "shop"] as const) {
-    await files.makeFolder(folderOf(kind));
-    const names = await files.names(folderOf(kind));
-    for (const name of names.filter(isLeftover)) await files.remove(join(folderOf(kind), name));
+  const { files = disk } = options;
+  for (const name of Object.values(folders)) {
+    const inner = join(folder, name);
+    await files.makeFolder(inner);
+    const leftovers = (await files.names(inner)).filter(isLeftover);
+    for (const leftover of leftovers) await files.remove(join(inner, leftover));
   }
   await files.sync(folder);
+  return new LowdbStore(folder, { ...options, files, rules: options.rules ?? formatRules });
+}
 
-  async function setAside(kind: DocumentKind, path: string, why: string): Promise<null> {
-    const taken = new Set(await files.names(folderOf(kind)));
+class LowdbStore implements DocumentStore {
+  readonly #folder: string;
+  readonly #options: Required<LowdbStoreOptions>;
+  /** All work on one file goes one after another: a version is compared and written as one. */
+  readonly #inTurn = createTurns();
+
+  constructor(folder: string, options: Required<LowdbStoreOptions>) {
+    this.#folder = folder;
+    this.#options = options;
+  }
+
+  load<K extends DocumentKind>(kind: K, id: string): Promise<DocumentOf<K> | null> {
+    const path = this.#pathOf(kind, id);
+    return this.#inTurn(path, () => this.#read(kind, path));
+  }
+
+  async save(document: TurnrowDocument, expected: number): Promise<"saved" | "conflict"> {
+    const text = writeDocument(document);
+    const path = this.#pathOf(document.kind, document.id);
+    return this.#inTurn(path, async () => {
+      const stored = await this.#read(document.kind, path);
+      if ((stored?.version ?? 0) !== expected) return "conflict";
+      const file = this.#fileAt(path);
+      file.data = { text };
+      await file.write();
+      return "saved";
+    });
+  }
+
+  async *all<K extends DocumentKind>(kind: K): AsyncIterable<DocumentOf<K>> {
+    const folder = this.#folderOf(kind);
+    const names = await this.#options.files.names(folder);
+    for (const name of names.filter((one) => one.endsWith(".json") && !one.startsWith("."))) {
+      const path = join(folder, name);
+      const document = await this.#inTurn(path, () => this.#read(kind, path));
+      if (document !== null) yield document;
+    }
+  }
+
+  remove(kind: DocumentKind, id: string): Promise<void> {
+    const { files } = this.#options;
+    const folder = this.#folderOf(kind);
+    const path = this.#pathOf(kind, id);
+    return this.#inTurn(path, async () => {
+      const names = await files.names(folder);
+      const aside = names.filter((name) => name.startsWith(`${basename(path)}.damaged-`));
+      // What was set aside is about the same person, so it goes as well.
+      for (const name of aside) await files.remove(join(folder, name));
+      await files.remove(path);
+      await files.sync(folder);
+    });
+  }
+
+  #folderOf(kind: DocumentKind): string {
+    return join(this.#folder, folders[kind]);
+  }
+
+  #pathOf(kind: DocumentKind, id: string): string {
+    return join(this.#folderOf(kind), fileNameFor(id));
+  }
+
+  #fileAt(path: string): Low<FileText> {
+    return new Low(createDurableFile(path, this.#options.files), missing);
+  }
+
+  /** Reads a file in its turn; one that cannot be used is set aside and counts as missing. */
+  async #read<K extends DocumentKind>(kind: K, path: string): Promise<DocumentOf<K> | null> {
+    const file = this.#fileAt(path);
+    await file.read();
+    if (file.data === missing) return null;
+    const found = readDocument(kind, file.data.text, this.#options.rules);
+    if (!found.ok) return this.#setAside(kind, path, found.why);
+    const rightful = fileNameFor(found.document.id);
+    if (rightful === basename(path)) return found.document;
+    return this.#setAside(kind, path, `it belongs to ${rightful}`);
+  }
+
+  async #setAside(kind: DocumentKind, path: string, why: string): Promise<null> {
+    const { files, now, onDamage } = this.#options;
+    const folder = this.#folderOf(kind);
+    const taken = new Set(await files.names(folder));
     const moment = new Date(now()).toISOString().replaceAll(/[:.]/g, "");
     let name = `${basename(path)}.damaged-${moment}`;
     while (taken.has(name)) name = `${name}x`;
-    const aside = join(folderOf(kind), name);
-    await files.rename(path, aside);
-    await files.sync(folderOf(kind));
-    onDamage({ kind, file: aside, why });
+    await files.rename(path, join(folder, name));
+    await files.sync(folder);
+    onDamage({ kind, file: join(folder, name), why });
     return null;
   }
-
-  /** Reads a file in its turn. */
-  async function read<K extends DocumentKind>(
-    kind: K,
-    path: string,
-  ): Promise<DocumentOf<K> | null> {
-    const file = fileAt(path);
-    await file.read();
-    if (file.data === missing) return null;
-    const found = readDocument(kind, file.data.text, rules);
-    if (!found.ok) return setAside(kind, path, found.why);
-    const { id } = found.document;
-    if (fileNameFor(id) === basename(path)) return found.document;
-    return setAside(kind, path, `it belongs to ${fileNameFor(id)}`);
-  }
-
-  return {
-    load(kind, id) {
-      const path = pathOf(kind, id);
-      return inTurn(path, () => read(kind, path));
-    },
-    async save(document, expected) {
-      const text = writeDocument(document);
-      const path = pathOf(document.kind, document.id);
-      return inTurn(path, async () => {
-        const stored = await read(document.kind, path);
-        if ((stored?.version ?? 0) !== expected) return "conflict";
-        const file = fileAt(path);
-        file.data = { text };
-        await file.write();
-        return "saved";
-      });
-    },
-    async *all(kind) {
-      const names = await files.names(folderOf(kind));
-      for (const name of names.filter((one) => one.endsWith(".json") && !one.startsWith("."))) {
-        const path = join(folderOf(kind), name);
-        const document = await inTurn(path, () => read(kind, path));
-        if (document !== null) yield document;
-      }
-    },
-    remove(kind, id) {
-      const path = pathOf(kind, id);
-      return inTurn(path, async () => {
-        const names = await files.names(folderOf(kind));
-        const aside = names.filter((name) => name.startsWith(`${basename(path)}.damaged-`));
-        // What was set aside is about the same person, so it goes as well.
-        for (const name of aside) await files.remove(join(folderOf(kind), name));
-        await files.remove(path);
-        await files.sync(folderOf(kind));
-      });
-    },
-  };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from "vitest";
-import type { Outgoing } from "../../src/cases/ports.ts";
+import type { Outgoing, Timers } from "../../src/cases/ports.ts";
 import { createChat } from "../../src/chat/bot.ts";
 import { createLog } from "../../src/chat/log.ts";
 import type { Incoming } from "../../src/domain/incoming.ts";
@@ -189,28 +189,38 @@ describe("what makes no sense to go on with", () => {
   });
 
   it("is another program with the same token, but only after a minute", async () => {
-    let now = 0;
-    const fast = {
-      now: () => now,
-      after: (milliseconds: number, run: () => void) =>
-        realTimers.after(1, () => {
-          // Only the pauses between attempts make time go on, not the watch over silence.
-          if (milliseconds === 3000) now += milliseconds;
-          run();
-        }),
-    };
-    const { server, run, chat } = await openChat({ timers: fast });
-    server.faults.add(
-      {
-        kind: "refusal",
-        errorCode: 409,
-        description: "Conflict: terminated by other getUpdates request",
-      },
-      { method: "getUpdates", times: 1000 },
-    );
+    const { server, run } = await openChat({ timers: hurriedTimers() });
+    server.faults.add(conflict, { method: "getUpdates", times: 1000 });
     const { ended } = await run();
     expect(await ended).toMatchObject({ name: "TakenElsewhere" });
-    server.faults.clear();
+  });
+
+  it("does not keep it from being stopped meanwhile", async () => {
+    const { server, run, chat } = await openChat();
+    server.faults.add(conflict, { method: "getUpdates", times: 1000 });
+    server.faults.add({ kind: "webPage", status: 502 }, { method: "deleteWebhook", times: 1 });
+    const { ended } = await run();
+    await server.until(() => server.calls("getUpdates").length > 0, "a poll");
     await chat.stop();
+    expect(await ended).toBeNull();
   });
 });
+
+const conflict = {
+  kind: "refusal",
+  errorCode: 409,
+  description: "Conflict: terminated by other getUpdates request",
+} as const;
+
+/** Time goes on by the pauses between attempts alone, and these are over at once. */
+function hurriedTimers(): Timers {
+  let now = 0;
+  return {
+    now: () => now,
+    after: (milliseconds, run) =>
+      realTimers.after(1, () => {
+        if (milliseconds === 3000) now += milliseconds;
+        run();
+      }),
+  };
+}
