@@ -3,6 +3,7 @@ import type { Knowledge, LatentGroup, Observation, Row } from "../domain/knowled
 import { OutOfRange, UnknownId } from "../domain/result.ts";
 import { crankingStates, ON_START } from "../domain/vocabulary.ts";
 import { combiningOf, earlierDecides } from "./combine-faults.ts";
+import { createJointGroup } from "./joint-group.ts";
 import { createListGroup } from "./list-group.ts";
 import type { EvidenceGroup, Hypotheses } from "./model.ts";
 import { shareRows } from "./shared-rows.ts";
@@ -17,8 +18,27 @@ import { createStateGroup, type Member } from "./state-group.ts";
 export function buildGroups(
   knowledge: Knowledge,
   hypotheses: Hypotheses,
-  _joint: readonly JointLikelihood[],
+  circuits: Circuits,
 ): readonly EvidenceGroup[] {
+  let groups = rowGroups(knowledge, hypotheses);
+  for (const joint of circuits.joint) {
+    const touched = (group: EvidenceGroup): boolean =>
+      group.observations.some((id) => joint.observations.has(id));
+    const rows = groups.filter(touched);
+    if (rows.length === 0) continue;
+    const group = createJointGroup({ knowledge, hypotheses, joint, rows, volts: circuits.volts });
+    groups = [...groups.filter((other) => !touched(other)), group];
+  }
+  return groups;
+}
+
+/** Simulated circuits of the machine and its most likely volts. */
+export interface Circuits {
+  readonly joint: readonly JointLikelihood[];
+  readonly volts: number;
+}
+
+function rowGroups(knowledge: Knowledge, hypotheses: Hypotheses): readonly EvidenceGroup[] {
   const groups: EvidenceGroup[] = [];
   const views = viewsOf(knowledge);
   const placed = new Set<string>();

@@ -48,7 +48,9 @@ export function compileModel(
     times,
     ...(options.coincidence === undefined ? {} : { coincidence: options.coincidence }),
   });
-  const groups = buildGroups(learned, hypotheses, options.joint ?? []);
+  const volts = voltsOf(facts, learned.machines.get(facts.kind));
+  const likely = volts.reduce((a, b) => (b.share > a.share ? b : a)).volts;
+  const groups = buildGroups(learned, hypotheses, { joint: options.joint ?? [], volts: likely });
   return {
     knowledge: learned,
     facts,
@@ -56,7 +58,7 @@ export function compileModel(
     groups,
     observations: compileObservations(learned, groups, hypotheses),
     repairs: faultRepairs(learned, hypotheses.faults),
-    volts: voltsOf(facts, learned.machines.get(facts.kind)),
+    volts,
   };
 }
 

@@ -1,0 +1,213 @@
+import type { JointLikelihood } from "../domain/circuit.ts";
+import type { Fault, Knowledge } from "../domain/knowledge.ts";
+import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
+import { EvidenceTranslator, type JointEvidence, TURNS } from "./joint-evidence.ts";
+import { type Firing, firingOf, startLikelihood } from "./joint-start.ts";
+import type { EvidenceGroup, Hypotheses, Seen, SharedLikelihood, SharedRows } from "./model.ts";
+
+/** A fault lets the engine turn as if nothing were wrong with the circuit from this chance on. */
+const TRANSPARENT = 0.98;
+
+export interface JointParts {
+  readonly knowledge: Knowledge;
+  readonly hypotheses: Hypotheses;
+  readonly joint: JointLikelihood;
+  /** The groups that these observations would form without the circuit. */
+  readonly rows: readonly EvidenceGroup[];
+  readonly volts: number;
+}
+
+/**
+ * Observations whose joint likelihood comes from simulated machines. Each hypothesis is looked up
+ * by those of its faults that the circuit simulates; faults beyond the circuit that let the engine
+ * turn leave the circuit as it is and only decide what combustion does. Any other fault, and pairs
+ * that were not simulated, are weighed by their rows.
+ */
+export function createJointGroup(parts: JointParts): EvidenceGroup {
+  const { joint, rows, knowledge, hypotheses } = parts;
+  const translator = new EvidenceTranslator(joint, knowledge.observations, parts.volts);
+  const entries = entriesOf(parts);
+  const firing = firingOf(knowledge, hypotheses);
+  const likelihood = remember((evidence) => joint.logLikelihood(evidence.items).map(Math.exp));
+  const context = { ...parts, translator, entries, firing, likelihood };
+  return {
+    id: `circuit ${[...joint.observations].join(" ")}`,
+    observations: rows.flatMap((group) => group.observations),
+    weigh: (seen) => weighJoint(context, seen),
+    predict: (seen, observation) => predictJoint(context, seen, observation),
+  };
+}
+
+interface Context extends JointParts {
+  readonly translator: EvidenceTranslator;
+  /** Entry of the circuit for each known hypothesis, -1: weighed by rows. */
+  readonly entries: Int32Array;
+  readonly firing: Firing;
+  readonly likelihood: (evidence: JointEvidence) => Float64Array;
+}
+
+/** Evidence asked about is asked about again within one choice: keep the last answers. */
+const KEPT = 64;
+
+function remember(compute: (evidence: JointEvidence) => Float64Array) {
+  const kept = new Map<string, Float64Array>();
+  return (evidence: JointEvidence): Float64Array => {
+    const known = kept.get(evidence.key) ?? compute(evidence);
+    kept.delete(evidence.key);
+    kept.set(evidence.key, known);
+    const oldest = kept.keys().next();
+    if (kept.size > KEPT && oldest.done !== true) kept.delete(oldest.value);
+    return known;
+  };
+}
+
+function entriesOf({ knowledge, hypotheses, joint }: JointParts): Int32Array {
+  const entryOf = new Map(joint.hypotheses.map((id, entry) => [id, entry]));
+  const { first, second, faults } = hypotheses;
+  return Int32Array.from({ length: hypotheses.count - 1 }, (_, h) => {
+    const present = [first[h] ?? -1, second[h] ?? -1].filter((f) => f >= 0);
+    const ids = present.map((f) => faults[f] ?? "");
+    const inside = ids.filter((id) => entryOf.has(id));
+    const outside = ids.filter((id) => !entryOf.has(id));
+    if (!outside.every((id) => letsTurn(knowledge.faults.get(id)))) return -1;
+    const [a = "nothing-wrong", b] = inside;
+    if (b === undefined) return entryOf.get(a) ?? -1;
+    return entryOf.get(`${a}+${b}`) ?? entryOf.get(`${b}+${a}`) ?? -1;
+  });
+}
+
+function letsTurn(fault: Fault | undefined): boolean {
+  return (fault?.cranking[crankingStates.indexOf("turns")] ?? 0) >= TRANSPARENT;
+}
+
+/** Splits the evidence by whether the engine turns: the likelihood is the sum of the two. */
+function halves({ translator, knowledge }: Context, seen: Seen) {
+  const reported = seen.get(ON_START);
+  if (reported === undefined) return { stays: null, turns: translator.translate(seen, null) };
+  const states = knowledge.observations.get(ON_START)?.states ?? [];
+  const cranking = states.flatMap((state, s) =>
+    firingStates.some((firing) => firing === state.id) ? [] : [[state.id, reported[s] ?? 0]],
+  );
+  return {
+    stays: translator.translate(seen, { ...Object.fromEntries(cranking), [TURNS]: 0 }),
+    turns: translator.translate(seen, { [TURNS]: 1 }),
+  };
+}
+
+function weighJoint(context: Context, seen: Seen): SharedLikelihood {
+  const { entries, likelihood, joint, rows } = context;
+  const byRows = weighRows(rows, seen, entries.length);
+  const inside = new Map([...seen].filter(([id]) => joint.observations.has(id)));
+  const outside = new Map([...seen].filter(([id]) => !joint.observations.has(id)));
+  if (inside.size === 0) return { rowOf: identity(entries.length), like: byRows };
+  const rest = weighRows(rows, outside, entries.length);
+  const { stays, turns } = halves(context, inside);
+  const stay = stays === null ? null : likelihood(stays);
+  const turn = likelihood(turns);
+  const fires = startLikelihood(context.firing, inside);
+  const like = byRows.map((value, h) => {
+    const entry = entries[h] ?? -1;
+    if (entry < 0) return value;
+    const whole = (stay?.[entry] ?? 0) + (turn[entry] ?? 0) * (fires[h] ?? 1);
+    return whole * (rest[h] ?? 1);
+  });
+  return { rowOf: identity(entries.length), like };
+}
+
+function weighRows(rows: readonly EvidenceGroup[], seen: Seen, count: number): Float64Array {
+  const like = new Float64Array(count).fill(1);
+  for (const group of rows) {
+    const weighed = group.weigh(seen);
+    for (let h = 0; h < count; h++) {
+      like[h] = (like[h] ?? 0) * (weighed.like[weighed.rowOf[h] ?? 0] ?? 0);
+    }
+  }
+  return like;
+}
+
+function identity(count: number): Int32Array {
+  return Int32Array.from({ length: count }, (_, h) => h);
+}
+
+function predictJoint(context: Context, seen: Seen, observation: string): SharedRows {
+  const { rows, joint, entries } = context;
+  const own = rows.find((group) => group.observations.includes(observation));
+  if (own === undefined) throw new RangeError(`the group does not hold ${observation}`);
+  const byRows = own.predict(seen, observation);
+  if (!joint.observations.has(observation)) return byRows;
+  const inside = new Map([...seen].filter(([id]) => joint.observations.has(id)));
+  const simulated =
+    observation === ON_START
+      ? predictStart(context, inside)
+      : predictOther(context, inside, observation);
+  const { width } = byRows;
+  const table = new Float64Array(entries.length * width);
+  for (let h = 0; h < entries.length; h++) {
+    const from = (byRows.rowOf[h] ?? 0) * width;
+    const row = simulated(h) ?? byRows.rows.subarray(from, from + width);
+    table.set(row, h * width);
+  }
+  return { width, rowOf: identity(entries.length), rows: table };
+}
+
+type RowOf = (h: number) => Float64Array | null;
+
+/** P(state of `on-start`): the circuit's cranking states, the turning one split by combustion. */
+function predictStart(context: Context, inside: Seen): RowOf {
+  const { joint, translator, entries, firing, knowledge } = context;
+  const others = new Map([...inside].filter(([id]) => id !== ON_START));
+  const cranked = joint.predictive(translator.translate(others, null).items, {
+    observation: ON_START,
+  });
+  const names = joint.statesOf(ON_START);
+  const states = knowledge.observations.get(ON_START)?.states ?? [];
+  const reported = inside.get(ON_START);
+  return (h) => {
+    const entry = entries[h] ?? -1;
+    if (entry < 0) return null;
+    const at = (name: string): number => cranked[entry * names.length + names.indexOf(name)] ?? 0;
+    const row = Float64Array.from(states, (state, s) => {
+      const fires = firing.states.indexOf(state.id);
+      const chance =
+        fires >= 0
+          ? at(TURNS) * (firing.rows[h * firing.states.length + fires] ?? 0)
+          : names.includes(state.id)
+            ? at(state.id)
+            : 0;
+      return chance * (reported?.[s] ?? 1);
+    });
+    return scaled(row);
+  };
+}
+
+function predictOther(context: Context, inside: Seen, observation: string): RowOf {
+  const { joint, translator, entries, likelihood, firing, knowledge } = context;
+  const { stays, turns } = halves(context, inside);
+  const states = joint.statesOf(observation);
+  const question =
+    states.length > 0 ? { observation } : { observation, edges: translator.edges(observation) };
+  const own = (knowledge.observations.get(observation)?.states ?? []).map(({ id }) => id);
+  const turning = joint.predictive(turns.items, question);
+  const staying = stays === null ? null : joint.predictive(stays.items, question);
+  const width = turning.length / joint.hypotheses.length;
+  const fires = startLikelihood(firing, inside);
+  return (h) => {
+    const entry = entries[h] ?? -1;
+    if (entry < 0) return null;
+    const turn = (likelihood(turns)[entry] ?? 0) * (fires[h] ?? 1);
+    const stay = stays === null ? 0 : (likelihood(stays)[entry] ?? 0);
+    const at = (s: number): number =>
+      turn * (turning[entry * width + s] ?? 0) + stay * (staying?.[entry * width + s] ?? 0);
+    const row = own.map((id, s) => {
+      const index = states.length > 0 ? states.indexOf(id) : s;
+      return index < 0 ? 0 : at(index);
+    });
+    return scaled(Float64Array.from(row));
+  };
+}
+
+/** Null where nothing is left to scale. */
+function scaled(row: Float64Array): Float64Array | null {
+  const total = row.reduce((sum, value) => sum + value, 0);
+  return total > 0 ? row.map((value) => value / total) : null;
+}
