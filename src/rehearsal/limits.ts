@@ -39,7 +39,7 @@ export interface Limits {
   deleteSeconds: number;
   /** Longest long poll, in seconds (server: 50). */
   pollSeconds: number;
-  /** A short poll that repeats its offset within this many seconds is held that long (server: 3). */
+  /** A short poll that repeats its offset within this many seconds is held so long (server: 3). */
   repeatedPollSeconds: number;
   /** A repeated offset within this many seconds gets one update only (server: 0.5). */
   hastyPollSeconds: number;

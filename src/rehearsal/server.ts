@@ -104,20 +104,8 @@ const REAL_TOKEN = /^\d{8,10}:[A-Za-z0-9_-]{35}$/;
  */
 export function createRehearsalServer(options: RehearsalOptions): RehearsalServer {
   const { token } = options;
-  if (REAL_TOKEN.test(token)) {
-    throw new RealTokenError(
-      "This token looks like one of a real bot. The rehearsal server takes only made-up tokens " +
-        "such as 1:rehearsal-anything, so that a real one is never written down by mistake.",
-    );
-  }
-  const world: World = createWorld({
-    token,
-    botName: options.botName ?? "Rehearsal",
-    botUsername: options.botUsername ?? "rehearsal_bot",
-    time: { clock: options.clock ?? REAL_TIME.clock, wait: options.wait ?? REAL_TIME.wait },
-    limits: { ...PLATFORM_LIMITS, ...options.limits },
-    callFromWebhook: (body) => void carryOutFromWebhook(world, body),
-  });
+  refuseRealToken(token);
+  const world = worldOf(options);
   const routes: ExtraRoute[] = [];
   const http = createHttpServer({ world, token, routes });
   const views = createViews(world);
@@ -157,6 +145,26 @@ export function createRehearsalServer(options: RehearsalOptions): RehearsalServe
     holdUpdates: () => world.queue.hold(),
     pendingUpdates: () => world.queue.waiting().length,
   };
+}
+
+function refuseRealToken(token: string): void {
+  if (!REAL_TOKEN.test(token)) return;
+  throw new RealTokenError(
+    "This token looks like one of a real bot. The rehearsal server takes only made-up tokens " +
+      "such as 1:rehearsal-anything, so that a real one is never written down by mistake.",
+  );
+}
+
+function worldOf(options: RehearsalOptions): World {
+  const world: World = createWorld({
+    token: options.token,
+    botName: options.botName ?? "Rehearsal",
+    botUsername: options.botUsername ?? "rehearsal_bot",
+    time: { clock: options.clock ?? REAL_TIME.clock, wait: options.wait ?? REAL_TIME.wait },
+    limits: { ...PLATFORM_LIMITS, ...options.limits },
+    callFromWebhook: (body) => void carryOutFromWebhook(world, body),
+  });
+  return world;
 }
 
 function portOf(http: Server): number {

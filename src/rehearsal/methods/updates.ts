@@ -2,7 +2,8 @@ import { badRequest, tooManyRequests } from "../refusal.ts";
 import { type Call, clamped, type Method } from "./call.ts";
 
 const WEBHOOK_IS_ACTIVE =
-  "can't use getUpdates method while webhook is active; use deleteWebhook to delete the webhook first";
+  "can't use getUpdates method while webhook is active; " +
+  "use deleteWebhook to delete the webhook first";
 
 /** Most updates in one answer (Bot API reference: 1-100). */
 const MOST_UPDATES = 100;

@@ -64,37 +64,11 @@ export interface Participant {
 /** Makes the actions of a person in a chat. */
 export function createParticipant(speaker: Speaker): Participant {
   const { world, record, user } = speaker;
-  const speakCaptioned = (body: Body, { caption = "", ...options }: Captioned = {}) =>
-    speak(speaker, { ...body, ...spokenCaption(caption) }, options);
-  const speakFile = (
-    kind: "voice" | "video" | "document",
-    bytes: Buffer,
-    options: Recorded = {},
-  ) => {
-    const { caption, replyTo, ...picked } = options;
-    const body = fileOf(world, kind, { bytes, ...picked });
-    return speakCaptioned(body, {
-      ...(caption === undefined ? {} : { caption }),
-      ...(replyTo === undefined ? {} : { replyTo }),
-    });
-  };
   return {
     chatId: record.chat.id,
     say: (text, options) => speak(speaker, spokenText(text), options),
     ...pressingOf(speaker),
-    sendPhoto: (picture, options) => speakCaptioned(photoOf(world, picture), options),
-    sendAlbum: (items, { caption = "", ...options } = {}) => {
-      const albumId = world.messages.nextAlbumId();
-      return items.map((item, index) => {
-        const body = { ...albumItemOf(world, item), ...spokenCaption(index === 0 ? caption : "") };
-        return speak(speaker, body, { ...options, albumId });
-      });
-    },
-    sendVoice: (bytes, options) => speakFile("voice", bytes, options),
-    sendVideo: (bytes, options) => speakFile("video", bytes, options),
-    sendDocument: (bytes, options) => speakFile("document", bytes, options),
-    sendSticker: (emoji) =>
-      speak(speaker, fileOf(world, "sticker", { bytes: Buffer.from(emoji), emoji })),
+    ...filesOf(speaker),
     sendLocation: (place) => speak(speaker, locationOf(place)),
     sendVenue: ({ title, address, ...place }) => {
       const { latitude, longitude } = place;
@@ -102,8 +76,7 @@ export function createParticipant(speaker: Speaker): Participant {
       return speak(speaker, { ...locationOf(place), venue });
     },
     sendContact: (card) => speak(speaker, contactOf(card)),
-    sendOwnContact: (phone) =>
-      speak(speaker, contactOf({ phone, firstName: user.first_name, userId: user.id })),
+    sendOwnContact: (phone) => speak(speaker, contactOf(ownCard(speaker, phone))),
     edit: (messageId, text) => editOwn(speaker, messageId, text),
     forward: (messageId, fromChatId = record.chat.id) => passOn(speaker, messageId, fromChatId),
     waitingButtons: () =>
@@ -114,39 +87,72 @@ export function createParticipant(speaker: Speaker): Participant {
   };
 }
 
+function ownCard({ user }: Speaker, phone: string): Card {
+  return { phone, firstName: user.first_name, userId: user.id };
+}
+
+type FileActs = Pick<
+  Participant,
+  "sendPhoto" | "sendAlbum" | "sendVoice" | "sendVideo" | "sendDocument" | "sendSticker"
+>;
+
+function filesOf(speaker: Speaker): FileActs {
+  const { world } = speaker;
+  const captioned = (body: Body, { caption = "", ...options }: Captioned = {}) =>
+    speak(speaker, { ...body, ...spokenCaption(caption) }, options);
+  const sendFile =
+    (kind: "voice" | "video" | "document") =>
+    (bytes: Buffer, { caption = "", replyTo, ...picked }: Recorded = {}) =>
+      captioned(fileOf(world, kind, { bytes, ...picked }), {
+        caption,
+        ...(replyTo === undefined ? {} : { replyTo }),
+      });
+  return {
+    sendPhoto: (picture, options) => captioned(photoOf(world, picture), options),
+    sendAlbum: (items, { caption = "", ...options } = {}) => {
+      const albumId = world.messages.nextAlbumId();
+      return items.map((item, index) => {
+        const words = spokenCaption(index === 0 ? caption : "");
+        return speak(speaker, { ...albumItemOf(world, item), ...words }, { ...options, albumId });
+      });
+    },
+    sendVoice: sendFile("voice"),
+    sendVideo: sendFile("video"),
+    sendDocument: sendFile("document"),
+    sendSticker: (emoji) =>
+      speak(speaker, fileOf(world, "sticker", { bytes: Buffer.from(emoji), emoji })),
+  };
+}
+
+/** The number a person's app gives when a button asks for it. Made up. */
+const USUAL_PHONE = "+100200300";
+
 function pressingOf(speaker: Speaker): Pick<Participant, "press" | "pressAgain" | "forge"> {
   const { world, record, user } = speaker;
-  let last: { messageId: number; data: string; isInaccessible?: boolean } | undefined;
-  const send = (press: NonNullable<typeof last>) => {
-    last = press;
-    sendPress(speaker, press);
-  };
   return {
     press: (choice, options = {}) => {
       const found = findButton(speaker, choice, options);
       if (found.kind === "inline") {
         const isInaccessible = options.isInaccessible === true;
         const { message_id: messageId } = found.message.head;
-        send({ messageId, data: dataOf(found.button), isInaccessible });
+        sendPress(speaker, { messageId, data: dataOf(found.button), isInaccessible });
       } else if ("request_contact" in found.button) {
-        speak(
-          speaker,
-          contactOf({ phone: "+100200300", firstName: user.first_name, userId: user.id }),
-        );
+        speak(speaker, contactOf(ownCard(speaker, USUAL_PHONE)));
       } else if ("request_location" in found.button) {
         throw new RehearsalError(`"${found.button.text}" asks for a place; call sendLocation().`);
       } else speak(speaker, spokenText(found.button.text));
     },
     pressAgain: () => {
+      const last = world.presses.last(user.id, record.chat.id);
       if (last === undefined)
         throw new RehearsalError(`${user.first_name} has pressed nothing yet.`);
-      send(last);
+      sendPress(speaker, last);
     },
     forge: (data, messageId) => {
       const newest = world.messages.visible(record.chat.id).findLast(({ isByBot }) => isByBot);
       const target = messageId ?? newest?.head.message_id;
       if (target === undefined) throw new RehearsalError("The bot has written nothing here yet.");
-      send({ messageId: target, data });
+      sendPress(speaker, { messageId: target, data, isInaccessible: false });
     },
   };
 }

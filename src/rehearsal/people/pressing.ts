@@ -1,6 +1,7 @@
 import type { InlineKeyboardButton } from "@grammyjs/types";
 import type { Key } from "../markup/keyboard-button.ts";
 import { type MessageRecord, toPost } from "../world/messages.ts";
+import type { Press } from "../world/presses.ts";
 import type { PressQuery } from "../world/updates.ts";
 import { checkCanWrite, RehearsalError, type Speaker } from "./speaker.ts";
 
@@ -90,11 +91,11 @@ export function dataOf(button: InlineKeyboardButton): string {
  */
 export function sendPress(
   speaker: Speaker,
-  press: { messageId: number; data: string; isInaccessible?: boolean },
+  press: Pick<Press, "messageId" | "data" | "isInaccessible">,
 ): string {
   checkCanWrite(speaker);
   const { world, record, user } = speaker;
-  const { messageId, data } = press;
+  const { messageId, data, isInaccessible } = press;
   const message = world.messages.ever(record.chat.id, messageId);
   if (message === undefined) {
     throw new RehearsalError(`There never was a message ${messageId} in chat ${record.chat.id}.`);
@@ -104,8 +105,9 @@ export function sendPress(
     chatId: record.chat.id,
     messageId,
     data,
+    isInaccessible,
   });
-  const isGone = message.isDeleted || press.isInaccessible === true;
+  const isGone = message.isDeleted || isInaccessible;
   const query: PressQuery = {
     id: queryId,
     from: user,

@@ -149,6 +149,7 @@ export function checkOffsets({ text, entities }: FormattedText): void {
 }
 
 function checkEnds(text: string, begin: number, end: number): void {
+  const named = `entity beginning at UTF-16 offset ${begin}`;
   if (begin >= text.length) {
     throw badRequest(`entity begins after the end of the text at UTF-16 offset ${begin}`);
   }
@@ -157,14 +158,10 @@ function checkEnds(text: string, begin: number, end: number): void {
     throw badRequest(`entity begins in a middle of a UTF-16 symbol at byte offset ${at}`);
   }
   if (end > text.length) {
-    throw badRequest(
-      `entity beginning at UTF-16 offset ${begin} ends after the end of the text at UTF-16 offset ${end}`,
-    );
+    throw badRequest(`${named} ends after the end of the text at UTF-16 offset ${end}`);
   }
   if (splitsCharacter(text, end)) {
     const at = bytesBefore(text, end + 1);
-    throw badRequest(
-      `entity beginning at UTF-16 offset ${begin} ends in a middle of a UTF-16 symbol at byte offset ${at}`,
-    );
+    throw badRequest(`${named} ends in a middle of a UTF-16 symbol at byte offset ${at}`);
   }
 }

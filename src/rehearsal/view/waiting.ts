@@ -43,79 +43,81 @@ const USUAL_QUIET_MS = 30;
 
 /** Makes the waiting helpers. */
 export function createWaiting(world: World, views: Views): Waiting {
-  /** Resolves when `isDone` says so after an event, rejects with `complaint` when time is up. */
-  const follow = (
-    isDone: (event: FeedEvent | undefined, finish: () => void) => void,
-    { timeoutMs = USUAL_TIMEOUT_MS, complaint }: WaitOptions & { complaint: () => string },
-  ) =>
-    new Promise<void>((resolve, reject) => {
-      const end = () => {
-        clearTimeout(timer);
-        unsubscribe();
-      };
-      const finish = () => {
-        end();
-        resolve();
-      };
-      const timer = setTimeout(() => {
-        end();
-        reject(new WaitingError(`Waited ${timeoutMs} ms for ${complaint()}`));
-      }, timeoutMs);
-      const attempt = (event: FeedEvent | undefined) => {
-        try {
-          isDone(event, finish);
-        } catch (error) {
-          end();
-          reject(error);
-        }
-      };
-      const unsubscribe = world.feed.subscribe(attempt);
-      attempt(undefined);
-    });
-
-  const until: Waiting["until"] = (condition, what, options = {}) =>
-    follow(
-      (_event, finish) => {
-        if (condition()) finish();
-      },
-      { ...options, complaint: () => what },
-    );
-
   return {
-    until,
+    until: (condition, what, options = {}) =>
+      follow(
+        world,
+        (_event, finish) => {
+          if (condition()) finish();
+        },
+        { ...options, complaint: () => what },
+      ),
     waitFor: async (chatId, fits, options = {}) => {
       const complaint = () =>
         `chat ${chatId} to fit. It shows:\n${transcriptText(views.transcript(chatId))}`;
       let fitted: SeenMessage[] = [];
-      await follow(
-        (_event, finish) => {
-          fitted = views.transcript(chatId);
-          if (fits(fitted)) finish();
-        },
-        { ...options, complaint },
-      );
+      const attempt: Attempt = (_event, finish) => {
+        fitted = views.transcript(chatId);
+        if (fits(fitted)) finish();
+      };
+      await follow(world, attempt, { ...options, complaint });
       return fitted;
     },
-    settled: async ({ quietMs = USUAL_QUIET_MS, ...options } = {}) => {
-      let quiet: ReturnType<typeof setTimeout> | undefined;
-      const isIdle = () => world.queue.waiting().length === 0 && world.calls.underWay() === 0;
-      const complaint = () =>
-        `the bot to settle; ${world.queue.waiting().length} updates wait for it and ` +
-        `${world.calls.underWay()} calls are under way. Is it running?`;
-      try {
-        await follow(
-          (event, finish) => {
-            if (isPolling(event)) return;
-            clearTimeout(quiet);
-            if (isIdle()) quiet = setTimeout(finish, quietMs);
-          },
-          { ...options, complaint },
-        );
-      } finally {
-        clearTimeout(quiet);
-      }
-    },
+    settled: (options = {}) => settle(world, options),
   };
+}
+
+/** Looks whether the wait is over, once at first and then after every event. */
+type Attempt = (event: FeedEvent | undefined, finish: () => void) => void;
+
+/** Waits until an attempt says that it is over; rejects with the complaint when time is up. */
+function follow(
+  world: World,
+  attempt: Attempt,
+  { timeoutMs = USUAL_TIMEOUT_MS, complaint }: WaitOptions & { complaint: () => string },
+): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const end = (conclude: () => void) => {
+      clearTimeout(timer);
+      unsubscribe();
+      conclude();
+    };
+    const look = (event: FeedEvent | undefined) => {
+      try {
+        attempt(event, () => end(resolve));
+      } catch (error) {
+        end(() => reject(error));
+      }
+    };
+    const timer = setTimeout(() => {
+      const late = new WaitingError(`Waited ${timeoutMs} ms for ${complaint()}`);
+      end(() => reject(late));
+    }, timeoutMs);
+    const unsubscribe = world.feed.subscribe(look);
+    look(undefined);
+  });
+}
+
+async function settle(
+  world: World,
+  { quietMs = USUAL_QUIET_MS, ...options }: WaitOptions & { quietMs?: number },
+): Promise<void> {
+  const updates = () => world.queue.waiting().length;
+  const calls = () => world.calls.underWay();
+  const complaint = () =>
+    `the bot to settle; ${updates()} updates wait for it and ` +
+    `${calls()} calls are under way. Is it running?`;
+  let quiet: ReturnType<typeof setTimeout> | undefined;
+  const attempt: Attempt = (event, finish) => {
+    if (isPolling(event)) return;
+    clearTimeout(quiet);
+    if (updates() === 0 && calls() === 0) quiet = setTimeout(finish, quietMs);
+  };
+  try {
+    await follow(world, attempt, { ...options, complaint });
+  } finally {
+    clearTimeout(quiet);
+  }
 }
 
 /** Asking for updates goes on all the time and means nothing. */

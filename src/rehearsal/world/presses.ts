@@ -11,6 +11,8 @@ export interface Press {
   /** Milliseconds since 1970. */
   at: number;
   isAnswered: boolean;
+  /** The bot was shown nothing of the message but that it exists. */
+  isInaccessible: boolean;
 }
 
 /** Where the numbers of query ids begin: they look like those of the real server. Ours. */
@@ -27,7 +29,7 @@ export class PressBook {
     this.#answerSeconds = answerSeconds;
   }
 
-  add(press: Pick<Press, "userId" | "chatId" | "messageId" | "data">): Press {
+  add(press: Omit<Press, "queryId" | "at" | "isAnswered">): Press {
     const queryId = String(FIRST_QUERY_ID + BigInt(this.#presses.size));
     const record: Press = { ...press, queryId, at: this.#clock(), isAnswered: false };
     this.#presses.set(queryId, record);
@@ -46,6 +48,13 @@ export class PressBook {
     }
     press.isAnswered = true;
     return press;
+  }
+
+  /** The last press of that person in that chat. */
+  last(userId: number, chatId: number): Press | undefined {
+    return [...this.#presses.values()].findLast(
+      (press) => press.userId === userId && press.chatId === chatId,
+    );
   }
 
   /** Presses the bot has not answered yet: their buttons still show that they wait. */

@@ -23,7 +23,7 @@ interface WebhookParts {
   call: (body: string) => void;
 }
 
-/** Longest pause between two tries and longest `Retry-After` that is obeyed, in seconds (server). */
+/** Longest pause between tries, and longest `Retry-After` that is obeyed, in seconds (server). */
 const LONGEST_PAUSE_SECONDS = 60;
 const LONGEST_RETRY_AFTER_SECONDS = 3600;
 /** A webhook that answers 410 for this long is closed (server). */

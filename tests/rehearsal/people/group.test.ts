@@ -82,6 +82,22 @@ describe("a group", () => {
   });
 });
 
+it("a press in a group is the person's, also when it is repeated", async () => {
+  const { api, server } = stage;
+  const group = server.group({ title: "Yard", members: [ana, ben] });
+  group.addBot(ana);
+  const reply_markup = { inline_keyboard: [[{ text: "Take", callback_data: "t" }]] };
+  await api.sendMessage(group.id, "who?", { reply_markup });
+  await api.getUpdates({ offset: -1 });
+  group.as(ben).press("Take");
+  group.as(ana).press("Take");
+  group.as(ben).pressAgain();
+  const updates = await api.getUpdates();
+  expect(
+    updates.flatMap(({ callback_query: query }) => (query === undefined ? [] : [query.from.id])),
+  ).toEqual([8, 7, 8]);
+});
+
 describe("a forum", () => {
   it("has topics that people open and write into", async () => {
     const forum = stage.server.group({ title: "Dispatch", members: [ana], type: "forum" });

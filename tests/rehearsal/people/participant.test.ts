@@ -216,7 +216,7 @@ describe("pressing buttons", () => {
     const asked = await ask("Yes");
     ana.press("Yes", { isInaccessible: true });
     await stage.api.deleteMessage(7, asked.message_id);
-    ana.pressAgain();
+    ana.forge("yes", asked.message_id);
     const gone = { chat: { id: 7, type: "private", first_name: "Ana" }, message_id: 2, date: 0 };
     const updates = await fresh();
     expect(updates.map(({ callback_query: query }) => query?.message)).toEqual([gone, gone]);

@@ -64,6 +64,20 @@ describe("waiting", () => {
     await server.settled();
   });
 
+  it("until the bot has settled is not put off by polling", async () => {
+    const { server, api } = stage;
+    const [first] = await api.getUpdates();
+    const offset = (first?.update_id ?? 0) + 1;
+    let isOver = false;
+    const polling = (async () => {
+      while (!isOver) await api.getUpdates({ offset });
+    })();
+    await server.settled({ timeoutMs: 2000, quietMs: 50 });
+    isOver = true;
+    await polling;
+    expect(server.calls("getUpdates").length).toBeGreaterThan(3);
+  });
+
   it("for a bot that does not run fails and says so", async () => {
     const waited = stage.server.settled({ timeoutMs: 5 });
     await expect(waited).rejects.toThrow(
