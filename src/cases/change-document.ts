@@ -34,6 +34,12 @@ export type ChangeDocument = <K extends DocumentKind>(
 ) => Promise<Changed<K>>;
 
 export function createChangeDocument(store: DocumentStore, directory: Directory): ChangeDocument {
+  /** What stands on disk now, also when we were told that it could not be written. */
+  async function lookAgain({ kind, id }: Target): Promise<void> {
+    const document = await store.load<DocumentKind>(kind, id);
+    if (document !== null) directory.take(document);
+  }
+
   return async (target, next) => {
     for (let round = 0; round < ROUNDS; round++) {
       const document = await store.load(target.kind, target.id);
@@ -41,7 +47,11 @@ export function createChangeDocument(store: DocumentStore, directory: Directory)
       if (wanted === null) return { changed: false, document };
       const expected = document?.version ?? 0;
       const written = { ...wanted, version: expected + 1 };
-      if ((await store.save(written, expected)) === "saved") {
+      const outcome = await store.save(written, expected).catch(async (error) => {
+        await lookAgain(target).catch(() => undefined);
+        throw error;
+      });
+      if (outcome === "saved") {
         directory.take(written);
         return { changed: true, document: written };
       }

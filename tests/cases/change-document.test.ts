@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { createChangeDocument, StillContended } from "../../src/cases/change-document.ts";
+import { caseDocument } from "../helpers/documents.ts";
 import { createOfficeParts, opening } from "../helpers/office-parts.ts";
 
 const target = { kind: "case", id: "A1" } as const;
@@ -24,5 +25,20 @@ describe("changeDocument", () => {
     const change = createChangeDocument({ ...store, save: async () => "conflict" }, directory);
     await expect(change(target, (old) => old)).rejects.toThrow(StillContended);
     await expect(change(target, (old) => old)).rejects.toThrow("case A1");
+  });
+
+  it("knows what went through although the disk complained", async () => {
+    const { store, directory } = await createOfficeParts();
+    const complaining = {
+      ...store,
+      save: async (...write: Parameters<typeof store.save>) => {
+        await store.save(...write);
+        throw new Error("the folder could not be synced");
+      },
+    };
+    const change = createChangeDocument(complaining, directory);
+    await expect(change(target, () => caseDocument())).rejects.toThrow("synced");
+    expect(directory.seen("u1")).toBe(true);
+    expect(directory.pending("chat/-5")).toHaveLength(1);
   });
 });
