@@ -2,21 +2,19 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "yaml";
 import { z } from "zod";
+import { drawSamplePhotos } from "../paper/sample-photos.ts";
 import { openRoom } from "../rehearsal/room.ts";
-import type { RoomScenario } from "../rehearsal/room-scenario.ts";
-import { samplePicture } from "../rehearsal/people/sample-picture.ts";
+import type { RoomPicture, RoomScenario } from "../rehearsal/room-scenario.ts";
 import { createRehearsalServer, type RehearsalServer } from "../rehearsal/server.ts";
-import type { ScriptLine } from "../rehearsal/player.ts";
+import { playCall } from "./demo-call.ts";
 import { languageNames } from "./language-names.ts";
 
-const Line = z
-  .strictObject({
-    when: z.string().optional(),
-    press: z.string().optional(),
-    say: z.string().optional(),
-    photo: z.boolean().optional(),
-  })
-  .readonly();
+const Line = z.strictObject({
+  when: z.string().exactOptional(),
+  press: z.string().exactOptional(),
+  say: z.string().exactOptional(),
+  photo: z.boolean().exactOptional(),
+});
 const Phone = z.strictObject({
   id: z.int().positive(),
   name: z.string(),
@@ -48,7 +46,11 @@ export function loadScenario(root: string): Scenario {
   return Scenario.parse(parse(readFileSync(join(root, "flows/demo/scenario.yaml"), "utf8")));
 }
 
-function roomOf(scenario: Scenario, languages: readonly string[]): RoomScenario {
+function roomOf(
+  scenario: Scenario,
+  languages: readonly string[],
+  pictures: readonly RoomPicture[],
+): RoomScenario {
   const phones = Object.entries(scenario.phones).map(([id, phone]) => ({
     id,
     role: phone.role,
@@ -63,7 +65,7 @@ function roomOf(scenario: Scenario, languages: readonly string[]): RoomScenario 
     about: scenario.about,
     phones,
     languages: languages.map((tag) => ({ tag, name: languageNames(tag) })),
-    pictures: [{ id: "battery", title: "Battery", bytes: samplePicture({ shade: 150 }) }],
+    pictures,
   };
 }
 
@@ -78,10 +80,10 @@ export async function openRehearsal(
     botName: "Turnrow",
     botUsername: "turnrow_rehearsal_bot",
   });
-  openRoom(server, { scenario: roomOf(scenario, options.languages) });
+  openRoom(server, {
+    scenario: roomOf(scenario, options.languages, await drawSamplePhotos()),
+    play: () => playCall(server, scenario),
+  });
   await server.start();
   return server;
 }
-
-/** Script lines that also hold for typed readings. */
-export type CallScript = readonly ScriptLine[];

@@ -1,4 +1,4 @@
-import type { FileRef } from "./effects.ts";
+import type { FileRef, Line } from "./effects.ts";
 import type { MachineFacts, Report, Situation } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
 
@@ -61,6 +61,8 @@ export type CaseHappening =
       readonly to: Performer;
       readonly asking: Asking;
       readonly revision: number;
+      /** What its message said before the question: kept, so that the answered one still says it. */
+      readonly before?: readonly Line[];
     }
   | {
       readonly type: "question.passed";

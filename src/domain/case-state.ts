@@ -1,5 +1,5 @@
 import type { Asking, ConfirmedHow, End } from "./case-events.ts";
-import type { FileRef } from "./effects.ts";
+import type { FileRef, Line } from "./effects.ts";
 import type { ActDone, Evidence, MachineFacts, Report, Situation } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
 
@@ -8,6 +8,7 @@ export interface OpenQuestion {
   readonly asking: Asking;
   readonly revision: number;
   readonly askedAt: number;
+  readonly before: readonly Line[];
 }
 
 export interface GivenAnswer {

@@ -27,7 +27,12 @@ export function applyQuestion(
     if (event.why === "back") return { ...state, open };
     return { ...state, open, passed: [...state.passed, key] };
   }
-  const question = { asking: event.asking, revision: event.revision, askedAt: event.at };
+  const question = {
+    asking: event.asking,
+    revision: event.revision,
+    askedAt: event.at,
+    before: event.before ?? [],
+  };
   const id =
     event.asking.about === "check"
       ? event.asking.check

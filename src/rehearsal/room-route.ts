@@ -12,7 +12,7 @@ export interface RoomParts {
   readonly server: RehearsalServer;
   readonly feed: RoomFeed;
   readonly acts: RoomActs;
-  readonly reset: (() => Promise<void>) | undefined;
+  readonly play: (() => Promise<void>) | undefined;
 }
 
 /** Files of the page, beside this one in the source tree; the built program finds them there too. */
@@ -90,7 +90,7 @@ async function show(parts: RoomParts, path: string, response: ServerResponse): P
   return true;
 }
 
-function scenarioView({ scenario, server, reset }: RoomParts) {
+function scenarioView({ scenario, server, play }: RoomParts) {
   const { title, about, languages, phones, pictures } = scenario;
   return {
     title,
@@ -106,7 +106,7 @@ function scenarioView({ scenario, server, reset }: RoomParts) {
       about: who,
       lines,
     })),
-    canReset: reset !== undefined,
+    canPlay: play !== undefined,
   };
 }
 
@@ -135,8 +135,8 @@ async function act(
   path: string,
   { request, response }: { request: IncomingMessage; response: ServerResponse },
 ): Promise<void> {
-  if (path === "/room/reset" && parts.reset !== undefined) {
-    await parts.reset();
+  if (path === "/room/play" && parts.play !== undefined) {
+    await parts.play();
     sendJson(response, 200, {});
     return;
   }

@@ -6,8 +6,8 @@ import type { RehearsalServer } from "./server.ts";
 
 export interface RoomOptions {
   readonly scenario: RoomScenario;
-  /** Starts everything anew: forgets all chats and cases. Missing: the room offers no reset. */
-  readonly reset?: () => Promise<void>;
+  /** Plays the demonstration call through all phones. Missing: the room offers none. */
+  readonly play?: () => Promise<void>;
 }
 
 /**
@@ -25,7 +25,7 @@ export function openRoom(server: RehearsalServer, options: RoomOptions): void {
       server,
       feed: createRoomFeed(server, scenario),
       acts: createRoomActs(server, scenario),
-      reset: options.reset,
+      play: options.play,
     }),
   );
 }

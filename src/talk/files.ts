@@ -44,11 +44,7 @@ export function takeFile(
   const awaited = open?.asking.about === "photo" || open?.asking.about === "plate";
   if (awaited && open !== null) {
     const passed: CaseHappening = { type: "question.passed", asking: open.asking, why: "skipped" };
-    const answered = {
-      asking: open.asking,
-      revision: open.revision,
-      label: phrase("answer-photo-got"),
-    };
+    const answered = { question: open, label: phrase("answer-photo-got") };
     return proceed(state, { happenings: [...happenings, passed], before: [], answered }, given);
   }
   if (open === null) {

@@ -1,6 +1,6 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line, Phrase, Press } from "../domain/effects.ts";
+import type { Line, Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { raiseAlarm } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
@@ -18,7 +18,7 @@ import {
   wantPerson,
   withdraw,
 } from "./more-menu.ts";
-import { proceed } from "./proceed.ts";
+import { type Outcome, proceed } from "./proceed.ts";
 import { questionMessage, questionSlot } from "./question.ts";
 
 export interface Given {
@@ -32,7 +32,7 @@ export function goOn(
   outcome: {
     happenings: readonly CaseHappening[];
     before: readonly Line[];
-    answered?: { asking: Asking; revision: number; label: Phrase };
+    answered?: Outcome["answered"];
   },
   given: Given,
 ): Decision {
@@ -51,7 +51,7 @@ export function answer(state: CaseState, value: string, given: Given): Decision 
   });
   if (taken === null) return repeatOpen(state, phrase("choose-one"), given);
   if (taken.leadsTo !== undefined) return leadTo(state, taken.leadsTo, given);
-  const answered = { asking: open.asking, revision: open.revision, label: taken.label };
+  const answered = { question: open, label: taken.label };
   return goOn(state, { happenings: taken.happenings, before: [], answered }, given);
 }
 

@@ -108,9 +108,9 @@ export function words(state: CaseState, text: string, given: Given): Decision {
 function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Desk) {
   const open = state.open.operator;
   if (open === null) return {};
-  const { asking, revision } = open;
+  const { asking } = open;
   if (facts.some((fact) => fact.type === "where.told" || fact.type === "phone.told")) {
-    return { answered: { asking, revision, label: phrase("answer-noted") } };
+    return { answered: { question: open, label: phrase("answer-noted") } };
   }
   const yields = asking.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : null;
   const given = facts.find(
@@ -120,7 +120,7 @@ function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Des
   const label = phrase("named-answer", {
     what: { list: reportWords(given.report, desk.knowledge) },
   });
-  return { answered: { asking, revision, label } };
+  return { answered: { question: open, label } };
 }
 
 /** While a red flag stands, everything is kept but nothing is asked. */

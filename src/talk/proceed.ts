@@ -1,5 +1,5 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
-import type { CaseState } from "../domain/case-state.ts";
+import type { CaseState, OpenQuestion } from "../domain/case-state.ts";
 import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { type Decision, revise, say } from "./decision.ts";
@@ -15,11 +15,7 @@ export interface Outcome {
   /** Lines to say before the next question. */
   readonly before: readonly Line[];
   /** The question that was answered, so that its message can show the answer. */
-  readonly answered?: {
-    readonly asking: Asking;
-    readonly revision: number;
-    readonly label: Phrase;
-  };
+  readonly answered?: { readonly question: OpenQuestion; readonly label: Phrase };
 }
 
 /** Edits the answered question's message so that the chat reads as a record. */
@@ -29,8 +25,8 @@ export function closeQuestion(
   desk: Desk,
 ): PlannedEffect[] {
   if (answered === undefined) return [];
-  const message = answeredMessage(answered.asking, answered.label, desk);
-  return [revise(state.operator, message, questionSlot(answered.asking))];
+  const message = answeredMessage(answered.question, answered.label, desk);
+  return [revise(state.operator, message, questionSlot(answered.question.asking))];
 }
 
 /** Asks one question: the event that it was asked, and the message. */
@@ -46,7 +42,15 @@ export function ask(
   const revision = state.revision + 1;
   const message = questionMessage(state, { ...parts, revision }, desk);
   return {
-    happenings: [{ type: "question.asked", to: "operator", asking: parts.asking, revision }],
+    happenings: [
+      {
+        type: "question.asked",
+        to: "operator",
+        asking: parts.asking,
+        revision,
+        ...(parts.before.length === 0 ? {} : { before: parts.before }),
+      },
+    ],
     effects: [say(state.operator, message, questionSlot(parts.asking))],
   };
 }

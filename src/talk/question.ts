@@ -1,5 +1,5 @@
 import type { Asking } from "../domain/case-events.ts";
-import { askingKey, type CaseState } from "../domain/case-state.ts";
+import { askingKey, type CaseState, type OpenQuestion } from "../domain/case-state.ts";
 import type { Line, Message, Phrase } from "../domain/effects.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
@@ -138,11 +138,9 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
 }
 
 /** The question's message once it is answered: the same words, the answer, no buttons. */
-export function answeredMessage(asking: Asking, answer: Phrase, desk: Desk): Message {
-  return {
-    lines: [
-      ...questionLines(asking, desk),
-      line(phrase("answered", { answer: { phrase: answer } })),
-    ],
-  };
+export function answeredMessage(open: OpenQuestion, answer: Phrase, desk: Desk): Message {
+  const [first, ...rest] = questionLines(open.asking, desk);
+  const question = first === undefined ? [] : [{ ...first, gap: open.before.length > 0 }, ...rest];
+  const answered = line(phrase("answered", { answer: { phrase: answer } }));
+  return { lines: [...open.before, ...question, answered] };
 }

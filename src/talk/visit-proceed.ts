@@ -1,12 +1,13 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line } from "../domain/effects.ts";
+import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
-import { type Decision, line, phrase, say } from "./decision.ts";
+import { type Decision, line, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { movedLines, verdictLines } from "./moved.ts";
-import { questionSlot } from "./question.ts";
+import { answeredMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
+import { reportWords } from "./understand.ts";
 import { causeMessage, nextStep, stepMessage } from "./visit-step.ts";
 
 /** What a turn is given besides the case. */
@@ -24,6 +25,15 @@ const nobody: Reader = { chat: "", language: "en" };
 /** Where the technician of the case reads. */
 export const technicianOf = (state: CaseState): Reader => state.technician ?? nobody;
 
+/** The open step's message without its buttons, with the result where there is one. */
+function closeStep(state: CaseState, result: Phrase | null, desk: Desk): PlannedEffect[] {
+  const open = state.open.technician;
+  if (open === null) return [];
+  const label = result ?? phrase("step-left");
+  const slot = `visit-${questionSlot(open.asking)}`;
+  return [revise(technicianOf(state), answeredMessage(open, label, desk), slot)];
+}
+
 /** Puts a question to the technician. */
 export function put(
   state: CaseState,
@@ -34,10 +44,11 @@ export function put(
   const revision = state.revision + 1;
   const message =
     asking.about === "cause"
-      ? causeMessage(state, revision, desk)
+      ? causeMessage(state, { revision, before }, desk)
       : stepMessage(state, { asking, revision, before }, desk);
+  const kept = before.length === 0 ? {} : { before };
   return {
-    happenings: [{ type: "question.asked", to: "technician", asking, revision }],
+    happenings: [{ type: "question.asked", to: "technician", asking, revision, ...kept }],
     effects: [say(technicianOf(state), message, `visit-${questionSlot(asking)}`)],
   };
 }
@@ -59,20 +70,15 @@ export function goOn(
           desk.triage(state, "technician").ranking,
           desk.triage(after, "technician").ranking,
         );
+  const results = { list: reports.flatMap((report) => reportWords(report, desk.knowledge)) };
+  const result = reports.length === 0 ? null : phrase("named-answer", { what: results });
+  const closing = closeStep(state, result, desk);
   const step = nextStep(after, desk);
-  if (step === null) {
-    const asked = put(after, { about: "cause" }, [], desk);
-    const none = say(technicianOf(state), {
-      lines: [...lines, ...moved, line(phrase("plan-at-end"))],
-    });
-    return {
-      happenings: [...happenings, ...asked.happenings],
-      effects: [none, ...asked.effects, ...slipEffects(after, desk)],
-    };
-  }
-  const asked = put(after, step, [...lines, ...moved], desk);
+  const before =
+    step === null ? [...lines, ...moved, line(phrase("plan-at-end"))] : [...lines, ...moved];
+  const asked = put(after, step ?? { about: "cause" }, before, desk);
   return {
     happenings: [...happenings, ...asked.happenings],
-    effects: [...asked.effects, ...slipEffects(after, desk)],
+    effects: [...closing, ...asked.effects, ...slipEffects(after, desk)],
   };
 }

@@ -72,7 +72,12 @@ export function stepMessage(
 }
 
 /** "This was it": the leading causes to choose from, or words of one's own. */
-export function causeMessage(state: CaseState, revision: number, desk: Desk): Message {
+export function causeMessage(
+  state: CaseState,
+  parts: { readonly revision: number; readonly before: readonly Line[] },
+  desk: Desk,
+): Message {
+  const { revision, before } = parts;
   const { ranking } = desk.triage(state, "technician");
   const press = (value: string) => ({ case: state.id, revision, act: "cause", value });
   const causes = ranking.causes.slice(0, CAUSES_OFFERED).map((cause) =>
@@ -85,7 +90,7 @@ export function causeMessage(state: CaseState, revision: number, desk: Desk): Me
     ),
   );
   return {
-    lines: [line(phrase("which-cause"), "heading")],
+    lines: [...before, line(phrase("which-cause"), "heading", before.length > 0)],
     buttons: [...causes, button(phrase("cause-other"), press("other"))],
   };
 }

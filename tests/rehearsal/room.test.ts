@@ -5,9 +5,9 @@ import { openRoom } from "../../src/rehearsal/room.ts";
 import { roomScenario } from "./room-scenario.ts";
 import { openStage, startBot } from "./stage.ts";
 
-async function openedRoom(reset?: () => Promise<void>) {
+async function openedRoom(play?: () => Promise<void>) {
   const stage = await openStage();
-  openRoom(stage.server, { scenario: roomScenario(), ...(reset && { reset }) });
+  openRoom(stage.server, { scenario: roomScenario(), ...(play && { play }) });
   const { url } = stage.server;
   const post = async (path: string, body: unknown = {}, headers: Record<string, string> = {}) => {
     const answer = await fetch(`${url}${path}`, {
@@ -215,22 +215,20 @@ describe("what does not come from the page", () => {
   });
 });
 
-describe("starting all over", () => {
+describe("playing the demonstration call", () => {
   it("is done by whoever opened the room", async () => {
     let times = 0;
     const { post, url } = await openedRoom(async () => {
       times += 1;
     });
-    expect((await post("/room/reset", {}, { origin: "http://elsewhere.example" })).status).toBe(
-      403,
-    );
-    expect((await post("/room/reset")).status).toBe(200);
+    expect((await post("/room/play", {}, { origin: "http://elsewhere.example" })).status).toBe(403);
+    expect((await post("/room/play")).status).toBe(200);
     expect(times).toBe(1);
-    expect(await (await fetch(`${url}/room/scenario`)).json()).toMatchObject({ canReset: true });
+    expect(await (await fetch(`${url}/room/scenario`)).json()).toMatchObject({ canPlay: true });
   });
 
   it("is not offered where nobody can do it", async () => {
     const { post } = await openedRoom();
-    expect((await post("/room/reset")).status).toBe(404);
+    expect((await post("/room/play")).status).toBe(404);
   });
 });

@@ -42,13 +42,14 @@ async function startOn(phone, payload) {
   say(await send(`/room/phones/${phone.id}/start`, { payload }));
 }
 
-if (room.canReset) {
-  byId("reset").hidden = false;
-  byId("reset").addEventListener("click", async () => {
-    if (!confirm("Forget all chats and cases of the room and begin again?")) return;
-    say("Starting all over …");
-    await send("/room/reset");
-    location.reload();
+if (room.canPlay) {
+  const play = byId("play");
+  play.hidden = false;
+  play.addEventListener("click", async () => {
+    play.disabled = true;
+    say("Playing the call … watch the three phones.");
+    say(await send("/room/play"));
+    play.disabled = false;
   });
 }
 
