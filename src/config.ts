@@ -71,5 +71,5 @@ function rootProblem(apiRoot: string): string | null {
   const { protocol, hostname } = new URL(apiRoot);
   const isHere = ["127.0.0.1", "localhost", "[::1]"].includes(hostname);
   if (protocol === "https:" || (protocol === "http:" && isHere)) return null;
-  return "the bot's token would cross the network unprotected; use https, or a server on this computer.";
+  return "the bot's token would cross the network in the clear; use https or a server on this computer.";
 }

@@ -17,7 +17,7 @@ export interface ReceptionParts {
   readonly handle: (incoming: Incoming) => Promise<Received>;
   /** What a person is told whose message could not be handled. */
   readonly apology: Phrase;
-  /** Is this error the storage's, so that waiting may help and going on would lose what was said? */
+  /** Is it the storage's error? Waiting may help then, and going on would lose what was said. */
   readonly isStorageTrouble: (error: unknown) => boolean;
   readonly report: (error: unknown, incoming: Incoming) => void;
 }

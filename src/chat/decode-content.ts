@@ -93,7 +93,7 @@ function contactOf({ contact, from }: Message): IncomingContent | null {
 const moveOf = ({ migrate_to_chat_id: to }: Message): IncomingContent | null =>
   to === undefined ? null : { kind: "moved", to: String(to) };
 
-/** Things people send on purpose that nothing here can use; anything else is the platform's note. */
+/** Sent on purpose, but of no use here; anything else is the platform's own note. */
 const odd = ["poll", "dice", "game", "story", "invoice", "paid_media", "checklist"] as const;
 
 function otherOf(message: Message): IncomingContent | null {

@@ -55,7 +55,7 @@ const causeOf = (error: unknown) =>
 const codeOf = (error: Error) =>
   "code" in error && typeof error.code === "string" ? { code: error.code } : {};
 
-/** The place in our own code; an error's message may quote what somebody wrote, its place cannot. */
+/** The place in the code; an error's message may quote what somebody wrote, its place cannot. */
 function whereOf(error: Error): string | undefined {
   const line = error.stack?.split("\n").find((one) => /^\s+at /.test(one));
   return line?.trim().replace(/\(?(?:file:\/\/)?\/.*\/([^/]+)$/, "$1");

@@ -9,7 +9,7 @@ import { cutText } from "./cut-text.ts";
 export const CAPTION_LIMIT = 1024;
 /** Observed on the platform, not documented: more buttons than this are refused. */
 const MOST_BUTTONS = 100;
-/** Keyboards for sharing are taken away with a message; it needs some text that no language minds. */
+/** It takes a message to take a keyboard away, and a message needs a text; this is no language's. */
 const NOTED = "✓";
 
 export type Keyboard = InlineKeyboardMarkup | ReplyKeyboardMarkup | ReplyKeyboardRemove;

@@ -4,8 +4,8 @@ import { createHash } from "node:crypto";
 const LONGEST = 180;
 
 /**
- * A file name for an id: without separators or leading dots, different for different ids, even where the system
- * does not tell capital letters from small ones.
+ * A file name for an id: without separators or leading dots, and different for different ids, even
+ * where the system does not tell capital letters from small ones.
  */
 export function fileNameFor(id: string): string {
   const safe = [...Buffer.from(id, "utf8")]

@@ -1,7 +1,7 @@
 import type { DocumentKind, DocumentOf, DocumentStore } from "../cases/ports.ts";
 import { readDocument, writeDocument } from "./document-text.ts";
 
-/** Keeps documents in memory, as the text a disk would hold; for tests and for trying things out. */
+/** Keeps documents in memory, as the text a disk would hold; for tests and for trying out. */
 export function createMemoryStore(): DocumentStore {
   const kept = new Map<string, string>();
   const keyOf = (kind: DocumentKind, id: string) => `${kind}/${id}`;

@@ -209,7 +209,7 @@ describe("postman in trouble", () => {
     expect(notices[0]).toMatchObject({ what: "trouble", reason: "network" });
   });
 
-  it("lets others pass a message on which the service fails again and again, and reports it", async () => {
+  it("lets others pass a message on which the service always fails, and reports it", async () => {
     const { send, start, carrier, timers, notices, outbox } = await office();
     const broken = { outcome: "wait", milliseconds: 0, because: "server" } as const;
     carrier.script("poison", ...Array.from({ length: 1000 }, () => broken));
@@ -223,7 +223,7 @@ describe("postman in trouble", () => {
     expect(notices.map(({ what }) => what)).toEqual(["refused"]);
   });
 
-  it("drops and reports what can never be carried out, and what its carrier chokes on", async () => {
+  it("drops and reports what can never be carried out or breaks its carrier", async () => {
     const { send, start, carrier, timers, notices, outbox } = await office();
     carrier.script("bad", { outcome: "refused", reason: "too long" });
     carrier.script("worse", new TypeError("with a secret"));
