@@ -17,6 +17,8 @@ const CONDITION_HELD = 0.5;
 /** What may be asked of, or done by, a person now. */
 export interface Candidates {
   readonly checks: readonly Check[];
+  /** Open too, but only after one of `checks`. */
+  readonly waiting: readonly Check[];
   readonly acts: readonly Act[];
 }
 
@@ -51,14 +53,14 @@ export function candidates(looking: Looking): Candidates {
       ]),
   );
   const openIds = new Set(open.map((check) => check.id));
-  const checks = open.filter((check) => check.after.every((id) => !openIds.has(id)));
+  const waits = (check: Check): boolean => check.after.some((id) => openIds.has(id));
   const acts = [...model.knowledge.acts.values()].filter(
     (act) =>
       allowed(looking, act, true) &&
       conditionsHold(looking, act.onlyIf) &&
       !looking.evidence.acts.some((done) => done.act === act.id),
   );
-  return { checks, acts };
+  return { checks: open.filter((c) => !waits(c)), waiting: open.filter(waits), acts };
 }
 
 /** How much a reporter's word weighs against another's: a technician may measure again. */

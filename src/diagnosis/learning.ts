@@ -1,9 +1,10 @@
 import type { Report } from "../domain/evidence.ts";
 import type { Knowledge, Observation, Row } from "../domain/knowledge.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
-import { type MachineKindId, type Reporter, reporters } from "../domain/vocabulary.ts";
+import { type MachineKindId, ON_START, type Reporter, reporters } from "../domain/vocabulary.ts";
 import type { LearnedConfusion } from "./compile.ts";
 import { sharesOf } from "./hypotheses.ts";
+import { composeStart, startRow } from "./start-rows.ts";
 
 /** What a closed case says about its cause. */
 export interface Closing {
@@ -145,7 +146,7 @@ function count(
   const observation = knowledge.observations.get(report.observation);
   if (observation?.kind !== "states" || report.said.kind !== "states" || report.hedge > 0) return;
   const { weights } = report.said;
-  const truth = knowledge.faults.get(fault)?.rows.get(observation.id);
+  const truth = truthOf(knowledge, observation, fault);
   if (truth === undefined) return;
   const confusion = observation.confusion[report.reporter];
   const byReporter = counts.get(observation.id) ?? {};
@@ -163,6 +164,15 @@ function count(
       if (row !== undefined) row[s] = (row[s] ?? 0) + (weight * value) / total;
     }
   }
+}
+
+function truthOf(knowledge: Knowledge, observation: Observation, id: string): Row | undefined {
+  const fault = knowledge.faults.get(id);
+  if (fault === undefined || observation.id !== ON_START) return fault?.rows.get(observation.id);
+  return composeStart(
+    startRow(fault),
+    observation.states.map((state) => state.id),
+  );
 }
 
 function shrunk(shipped: readonly Row[], counted: readonly (readonly number[])[]): readonly Row[] {

@@ -27,17 +27,16 @@ function nameOf(term: Term): string {
   return [...term.seen.keys()].sort().join(" ");
 }
 
-function listedHypotheses(model: Model, belief: Belief): readonly number[] {
-  const { faults, nothingWrong } = marginalsOf(model, belief.probability);
-  const known = 1 - (belief.probability[model.hypotheses.count - 1] ?? 0);
-  const from = Math.min(LISTED_FROM, Math.max(...faults, nothingWrong)) * (known > 0 ? 1 : 0);
-  const listed: number[] = [];
-  for (const [index, chance] of faults.entries()) if (chance >= from) listed.push(index + 1);
-  for (let h = faults.length + 1; h < model.hypotheses.count - 1; h++) {
-    if ((belief.probability[h] ?? 0) >= from) listed.push(h);
-  }
-  if (nothingWrong >= from) listed.push(0);
-  return listed;
+/** Hypotheses probable enough to be listed; the best one where none is. */
+function listedHypotheses(model: Model, { probability }: Belief): readonly number[] {
+  const { faults } = marginalsOf(model, probability);
+  const known = [...probability.subarray(0, -1).entries()].map(([h, p]) => {
+    const single = h > 0 && h <= faults.length;
+    return { h, p: single ? Math.max(p, faults[h - 1] ?? 0) : p };
+  });
+  const listed = known.filter(({ p }) => p >= LISTED_FROM);
+  if (listed.length > 0) return listed.map(({ h }) => h);
+  return [known.reduce((best, one) => (one.p > best.p ? one : best)).h];
 }
 
 function fitOf(term: Term, listed: readonly number[]): number {

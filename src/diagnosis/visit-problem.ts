@@ -49,12 +49,17 @@ export function visitProblem(
   const seen = seenNow(model, evidence);
   const troubles = troublesOf(model, probability);
   const access = [...model.knowledge.accessGroups.keys()];
-  const { checks } = candidates({ model, evidence, situation, probability, seen });
+  const { checks, waiting } = candidates({ model, evidence, situation, probability, seen });
   const prices = pricesOf(model, shortlist(model, probability), situation);
-  const tests = checks.map((check) => testOf(troubles, seen, { check, access }));
   const cures = remediesIn(troubles).map((remedy) =>
     cureOf(troubles, { remedy, access, onBoard: at.onBoard }),
   );
+  const all = [...checks, ...waiting];
+  const placeOf = new Map(all.map((check, index) => [check.id, cures.length + index]));
+  const tests = all.map((check) => ({
+    ...testOf(troubles, seen, { check, access }),
+    after: check.after.flatMap((id) => placeOf.get(id) ?? []),
+  }));
   return {
     problem: {
       weights: troubles.weights,
