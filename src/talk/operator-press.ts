@@ -1,6 +1,6 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line, Press } from "../domain/effects.ts";
+import type { Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { raiseAlarm } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
@@ -27,15 +27,7 @@ export interface Given {
 }
 
 /** Goes on after facts; a red flag among them stops everything else. */
-export function goOn(
-  state: CaseState,
-  outcome: {
-    happenings: readonly CaseHappening[];
-    before: readonly Line[];
-    answered?: Outcome["answered"];
-  },
-  given: Given,
-): Decision {
+export function goOn(state: CaseState, outcome: Outcome, given: Given): Decision {
   const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
   return raised ? raiseAlarm(state, outcome.happenings, given) : proceed(state, outcome, given);
 }
