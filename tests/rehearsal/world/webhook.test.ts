@@ -1,7 +1,7 @@
 // Covers also: src/rehearsal/world/webhook-request.ts
 import { createServer, type IncomingHttpHeaders, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
-import { InlineKeyboard } from "grammy";
+import { InlineKeyboard, webhookCallback } from "grammy";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Person } from "../../../src/rehearsal/people/person.ts";
 import { createTestTime, type TestTime } from "../../../src/rehearsal/time.ts";
@@ -198,6 +198,21 @@ describe("webhooks", () => {
     for (const text of ["a", "b", "c"]) ana.say(text);
     await stage.server.waitFor(7, (messages) => messages.at(-1)?.text === "by reply");
     expect(stage.server.calls("getMe")).toEqual([]);
+  });
+
+  it("drive the unmodified client's own receiver, which checks the secret", async () => {
+    const { api, server, bot: makeBot } = stage;
+    const bot = makeBot();
+    bot.on("message:text", (ctx) => ctx.reply(`heard ${ctx.message.text}`));
+    receiver.removeAllListeners("request");
+    receiver.on("request", webhookCallback(bot, "http", { secretToken: "right" }));
+    ana.start();
+    await api.setWebhook(url, { secret_token: "wrong" });
+    await until(() => time.scheduled() === 1, "a refusal");
+    expect((await api.getWebhookInfo()).last_error_message).toContain("401 Unauthorized");
+    await api.setWebhook(url, { secret_token: "right" });
+    time.advance(0);
+    await server.waitFor(7, (messages) => messages.at(-1)?.text === "heard /start");
   });
 
   it("that cannot be reached are tried again", async () => {
