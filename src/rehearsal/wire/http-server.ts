@@ -74,7 +74,9 @@ async function respondCall(
   { request, response }: { request: IncomingMessage; response: ServerResponse },
 ): Promise<void> {
   const gone = new AbortController();
-  response.on("close", () => gone.abort());
+  response.on("close", () => {
+    if (!response.writableFinished) gone.abort();
+  });
   let outcome: Outcome;
   try {
     const body = await readBody(request, world.limits.uploadBytes + FORM_OVERHEAD_BYTES);
