@@ -1,4 +1,4 @@
-import type { Pattern, PatternPiece } from "../domain/reading.ts";
+import type { Pattern, PatternPiece } from "../domain/phrases.ts";
 
 /** Words one gap may skip. */
 const GAP = 3;

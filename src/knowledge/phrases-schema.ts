@@ -88,6 +88,7 @@ export const PhrasesFile = z.strictObject({
   endings: words.optional(),
   "same-as": z.record(z.string(), words).optional(),
   ordinary: words,
+  known: words.optional(),
   classes: z.record(z.string(), words).optional(),
   grammar,
   numbers,
@@ -102,6 +103,7 @@ export const PhrasesFile = z.strictObject({
   urgency: z.strictObject({ high: phrases, low: phrases }),
   "red-flags": z.record(z.string(), phrases),
   commands: z.partialRecord(z.enum(commands), phrases),
+  politeness: words,
   fuels: z.partialRecord(Fuel, phrases),
   machines: z.partialRecord(MachineKindId, phrases).optional(),
 });

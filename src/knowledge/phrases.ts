@@ -1,10 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Knowledge } from "../domain/knowledge.ts";
-import type { Phrases } from "../domain/reading.ts";
+import type { Phrases } from "../domain/phrases.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { checkShape } from "./explain-issue.ts";
-import { buildPhrases, type KnownStates } from "./phrases-build.ts";
+import type { KnownStates } from "./phrases-bench.ts";
+import { buildPhrases } from "./phrases-build.ts";
 import { PhrasesFile } from "./phrases-schema.ts";
 import { readYaml } from "./read-yaml.ts";
 

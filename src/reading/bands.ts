@@ -1,4 +1,5 @@
-import type { BandRule, ReaderModel, StateReading } from "../domain/reading.ts";
+import type { BandRule } from "../domain/phrases.ts";
+import type { ReaderModel, StateReading } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Place } from "./grammar.ts";
 import type { Match } from "./patterns.ts";

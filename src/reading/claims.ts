@@ -1,4 +1,5 @@
-import type { Ambiguous, StateReading, WeighedClaim } from "../domain/reading.ts";
+import type { WeighedClaim } from "../domain/phrases.ts";
+import type { Ambiguous, StateReading } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import { deniedStates, type Mention, meaningOf } from "./mentions.ts";
 import type { When } from "./scopes.ts";

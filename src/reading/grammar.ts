@@ -1,4 +1,4 @@
-import type { Phrases, Sign, TimeWords } from "../domain/reading.ts";
+import type { Phrases, Sign, TimeWords } from "../domain/phrases.ts";
 import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
@@ -34,6 +34,7 @@ export interface Place {
 
 export interface GrammarWords {
   readonly not: ReadonlySet<string>;
+  readonly politeness: ReadonlySet<string>;
   readonly notAfter: ReadonlySet<string>;
   readonly or: ReadonlySet<string>;
   readonly stop: ReadonlySet<string>;
@@ -79,6 +80,7 @@ export function compileLanguage(phrases: Phrases): Language {
     places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
     words: {
       not: stemsOf(grammar.not),
+      politeness: stemsOf(phrases.politeness),
       notAfter: stemsOf(grammar.notAfter),
       or: stemsOf(grammar.or),
       stop: stemsOf(grammar.stop),

@@ -1,5 +1,5 @@
 import stemmers from "snowball-stemmers";
-import type { Pattern, Phrases } from "../domain/reading.ts";
+import type { Pattern, Phrases } from "../domain/phrases.ts";
 import { createSpelling } from "./spelling.ts";
 import type { Gap, RawToken } from "./tokens.ts";
 import { fold } from "./tokens.ts";
@@ -144,6 +144,7 @@ function patternWords(phrases: Phrases): readonly string[] {
   const numbers = phrases.numbers;
   return [
     ...inPatterns,
+    ...phrases.politeness,
     ...grammar.not,
     ...grammar.notAfter,
     ...grammar.or,

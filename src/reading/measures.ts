@@ -1,9 +1,8 @@
+import type { Measure, Phrases } from "../domain/phrases.ts";
 import type {
   Ambiguous,
   AmbiguousOption,
   Implausible,
-  Measure,
-  Phrases,
   ReaderModel,
   ReaderObservation,
   ValueReading,

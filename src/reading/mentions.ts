@@ -1,4 +1,4 @@
-import type { Meaning, Sign, StateClaim } from "../domain/reading.ts";
+import type { Meaning, Sign, StateClaim } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { denials } from "./negation.ts";

@@ -1,4 +1,4 @@
-import type { NumberWords, TimeWords } from "../domain/reading.ts";
+import type { NumberWords, TimeWords } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon, Token } from "./language.ts";
 import { monthsAgo } from "./months.ts";
@@ -15,6 +15,9 @@ export interface NumberReader {
 
 /** "last week 3 of them": units of time stand behind their number only. */
 const timeUnits: ReadonlySet<string> = new Set(["s", "min", "h", "day", "week", "month", "year"]);
+
+/** Blanks and fraction signs between figures and a unit of one letter: `12½ V`. */
+const UNIT_NEAR = 2;
 
 /** "About" is taken as five per cent either way. */
 const ABOUT = 0.05;
@@ -157,6 +160,6 @@ function unitAt(tokens: readonly Token[], at: number, tables: Tables): UnitAt | 
     return { unit: named ? unit : "°", to: named ? at + 2 : at + 1 };
   }
   // A single letter is a unit only directly behind the figures or the degree sign.
-  const close = one.text.length > 1 || one.from - (tokens[at - 1]?.to ?? 0) <= 1;
+  const close = one.text.length > 1 || one.from - (tokens[at - 1]?.to ?? 0) <= UNIT_NEAR;
   return unit === undefined || !(close || one.before === "°") ? null : { unit, to: at + 1 };
 }

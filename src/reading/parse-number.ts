@@ -20,5 +20,8 @@ function withPoint(text: string, thousands: string): string | null {
   }
   const last = text.charAt(text.length - (groups.at(-1)?.length ?? 0) - 1);
   if (text.split(last).length === groups.length) return grouped ? groups.join("") : null;
-  return `${groups.slice(0, -1).join("")}.${groups.at(-1) ?? ""}`;
+  // Two kinds of marks: the last one, standing once, is the decimal mark; the others group.
+  const whole = groups.slice(0, -1);
+  const sound = text.split(last).length === 2 && whole.slice(1).every((part) => part.length === 3);
+  return sound ? `${whole.join("")}.${groups.at(-1) ?? ""}` : null;
 }

@@ -1,4 +1,4 @@
-import type { Pattern } from "../domain/reading.ts";
+import type { Pattern } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon } from "./language.ts";
 

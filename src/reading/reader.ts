@@ -1,4 +1,5 @@
-import type { Phrases, Reader, ReaderModel } from "../domain/reading.ts";
+import type { Phrases } from "../domain/phrases.ts";
+import type { Reader, ReaderModel } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { compileLanguage } from "./grammar.ts";
 import { createKindMatcher } from "./machine-kind.ts";

@@ -1,4 +1,4 @@
-import type { Sign } from "../domain/reading.ts";
+import type { Sign } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Marker } from "./grammar.ts";
 import type { Match } from "./patterns.ts";

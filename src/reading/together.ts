@@ -1,4 +1,4 @@
-import type { Together } from "../domain/reading.ts";
+import type { Together } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Mention } from "./mentions.ts";
 

@@ -14,6 +14,18 @@ const Opening = z.array(
 );
 export type Opening = z.infer<typeof Opening>[number];
 
+const Fact = z.array(
+  z.strictObject({
+    id: z.string(),
+    key: z.string(),
+    value: z.array(z.string()),
+    says: z.array(z.string()),
+    may: z.array(z.string()),
+    denied: z.array(z.string()).default([]),
+  }),
+);
+export type Fact = z.infer<typeof Fact>[number];
+
 export interface Score {
   readonly precision: number;
   readonly recall: number;
@@ -27,6 +39,11 @@ export interface Score {
 export function loadOpenings(name: string): readonly Opening[] {
   const file = new URL(`./openings/${name}.yaml`, import.meta.url);
   return Opening.parse(parse(readFileSync(file, "utf8")));
+}
+
+export function loadFacts(): readonly Fact[] {
+  const file = new URL("./openings/facts.yaml", import.meta.url);
+  return Fact.parse(parse(readFileSync(file, "utf8")));
 }
 
 /** The observations that are scored; what else is found is neither right nor wrong. */
