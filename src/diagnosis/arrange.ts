@@ -1,5 +1,6 @@
 import type { ActDone, Evidence, Report } from "../domain/evidence.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
+import { doneAct } from "./done-act.ts";
 import type { Model, Seen } from "./model.ts";
 import { reportLikelihood } from "./report-likelihood.ts";
 
@@ -31,10 +32,9 @@ export interface StandingReport {
 export function standingReports(model: Model, evidence: Evidence): readonly StandingReport[] {
   const stale = new Map<string, number[]>();
   for (const done of evidence.acts) {
-    const act = model.knowledge.acts.get(done.act);
-    if (act === undefined) throw new UnknownId("act", done.act);
     checkEpoch(done.act, done.epoch);
-    for (const id of act.makesStale) stale.set(id, [...(stale.get(id) ?? []), done.epoch]);
+    for (const id of doneAct(model.knowledge, done).makesStale)
+      stale.set(id, [...(stale.get(id) ?? []), done.epoch]);
   }
   const standing = new Map<string, StandingReport>();
   for (const report of evidence.reports) {

@@ -2,6 +2,7 @@ import type { Evidence, Situation } from "../domain/evidence.ts";
 import type { Act, Check, MachineCondition, StateCondition } from "../domain/knowledge.ts";
 import type { Reporter } from "../domain/vocabulary.ts";
 import { standingReports } from "./arrange.ts";
+import { doneAct } from "./done-act.ts";
 import { chanceHolds } from "./machine-condition.ts";
 import { type Model, NOTHING_SEEN, type Seen } from "./model.ts";
 
@@ -75,7 +76,7 @@ function knownObservations({ model, evidence, situation }: Looking): ReadonlySet
   const mine = standing[reporterOf(situation)];
   const lastStale = new Map<string, number>();
   for (const done of evidence.acts) {
-    for (const id of model.knowledge.acts.get(done.act)?.makesStale ?? []) {
+    for (const id of doneAct(model.knowledge, done).makesStale) {
       lastStale.set(id, Math.max(lastStale.get(id) ?? 0, done.epoch));
     }
   }

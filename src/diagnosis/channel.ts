@@ -2,6 +2,7 @@ import type { Evidence } from "../domain/evidence.ts";
 import { UnknownId } from "../domain/result.ts";
 import type { Reporter } from "../domain/vocabulary.ts";
 import { type Arranged, arrange } from "./arrange.ts";
+import { doneAct } from "./done-act.ts";
 import { narrow } from "./evidence-terms.ts";
 import {
   type CompiledObservation,
@@ -36,7 +37,7 @@ function latestSeen(model: Model, arranged: Arranged): ReadonlyMap<number, Seen>
     for (const [group, seen] of layer.groups) now.set(group, seen);
   }
   for (const done of arranged.acts) {
-    for (const id of model.knowledge.acts.get(done.act)?.makesStale ?? []) {
+    for (const id of doneAct(model.knowledge, done).makesStale) {
       const group = model.observations.get(id)?.group ?? -1;
       const after = arranged.layers.some(
         (layer) => layer.epoch >= done.epoch && layer.groups.has(group),

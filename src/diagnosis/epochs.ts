@@ -1,8 +1,8 @@
 import type { ActDone } from "../domain/evidence.ts";
-import type { Act } from "../domain/knowledge.ts";
-import { OutOfRange, UnknownId } from "../domain/result.ts";
+import { OutOfRange } from "../domain/result.ts";
 import { firingStates, ON_START } from "../domain/vocabulary.ts";
 import type { Arranged } from "./arrange.ts";
+import { type Done, doneAct } from "./done-act.ts";
 import { type Model, NOTHING_WRONG } from "./model.ts";
 
 /** log P(reports of a stretch of time | hypothesis), fresh and for an untouched machine. */
@@ -55,9 +55,7 @@ export function logThroughActs(
 /** P(outcome | something else): half what the known faults say, half even. */
 export function actSomethingElse(model: Model, done: ActDone): number {
   if (done.outcome !== "cured" && done.outcome !== "no-change") return 1;
-  const act = model.knowledge.acts.get(done.act);
-  if (act === undefined) throw new UnknownId("act", done.act);
-  const gone = goneBy(model, act);
+  const gone = goneBy(model, doneAct(model.knowledge, done));
   const { prior, first } = model.hypotheses;
   let sum = 0;
   let mass = 0;
@@ -70,7 +68,7 @@ export function actSomethingElse(model: Model, done: ActDone): number {
 }
 
 /** P(gone or hidden after the act | fault), by fault index. */
-export function goneBy(model: Model, act: Act): Float64Array {
+export function goneBy(model: Model, act: Done): Float64Array {
   return Float64Array.from(model.hypotheses.faults, (id) => {
     const chance = (act.cures.get(id) ?? 0) + (act.masks.get(id) ?? 0);
     if (!(chance >= 0 && chance <= 1 + 1e-9))
@@ -84,8 +82,7 @@ function timeline(model: Model, arranged: Arranged, layers: readonly LayerLog[])
     arranged.layers.flatMap((layer) => [...layer.groups.values()].flatMap((s) => [...s.keys()])),
   );
   const acts = arranged.acts.map((done) => {
-    const act = model.knowledge.acts.get(done.act);
-    if (act === undefined) throw new UnknownId("act", done.act);
+    const act = doneAct(model.knowledge, done);
     const toldElsewhere = act.yields !== undefined && reported.has(act.yields);
     const effect = { outcome: done.outcome, gone: goneBy(model, act), toldElsewhere };
     return { epoch: done.epoch, event: { act: effect }, rank: 0 };

@@ -15,6 +15,9 @@ export interface Question {
 /** Second questions considered after each answer. */
 const SECOND_QUESTIONS = 4;
 
+/** Answers rarer than this are not thought further: what they would save is left out. */
+const RARE = 0.02;
+
 /**
  * What each of the best few questions saves beyond its own value because of what can be asked
  * after it: a question may be worth little alone and much with another. Never negative.
@@ -43,11 +46,13 @@ function furtherSaving<P extends Costed>(
   others: readonly Question[],
 ): number {
   let more = -Math.max(0, ...others.map(({ saved, burden }) => saved - burden));
+  const whole = choice.weights.reduce((sum, weight) => sum + weight, 0);
   for (const joint of joints(choice.weights, question.answers)) {
+    const mass = joint.reduce((sum, weight) => sum + weight, 0);
+    if (mass < RARE * whole) continue;
     const policies = [...choice.policies, ...choice.suggest(joint)];
     const then = { ...choice, policies };
     const now = expected(joint, best(policies, joint).costs);
-    const mass = joint.reduce((sum, weight) => sum + weight, 0);
     const saved = others.map((other) => now - costAfter(then, joint, other) - other.burden * mass);
     more += Math.max(0, ...saved);
   }
