@@ -8,15 +8,27 @@ export interface ForgetParts {
   readonly directory: Directory;
   readonly commit: Commit;
   readonly change: ChangeDocument;
-  readonly store: DocumentStore;
+}
+
+/** Removes the documents of people who asked to be forgotten, once their last message is out. */
+export async function sweepForgotten(store: DocumentStore, directory: Directory): Promise<void> {
+  const gone: string[] = [];
+  for await (const { id, name, outbox } of store.all("person")) {
+    if (name === "" && outbox.length === 0) gone.push(id);
+  }
+  for (const id of gone) {
+    await store.remove("person", id);
+    directory.forget({ kind: "person", id });
+  }
 }
 
 /**
- * Removes what is kept of a person: name, words, number, place and files in their cases, then
- * their own document. What was found out about the machines stays, without them.
+ * Removes what is kept of a person in their cases: name, words, number, place and files. What was
+ * found out about the machines stays, without them. Doing it twice does nothing more. Their own
+ * document is emptied by whoever answers them, and removed at the next start.
  */
 export function createForget(parts: ForgetParts): (person: string) => Promise<void> {
-  const { directory, commit, change, store } = parts;
+  const { directory, commit, change } = parts;
   return async (person) => {
     for (const { id } of directory.cases({ operator: person })) {
       await change({ kind: "case", id }, (document) =>
@@ -28,7 +40,5 @@ export function createForget(parts: ForgetParts): (person: string) => Promise<vo
           : { by: "turnrow", happenings: [{ type: "operator.forgotten" }], effects: [] },
       );
     }
-    await store.remove("person", person);
-    directory.forget({ kind: "person", id: person });
   };
 }

@@ -7,15 +7,14 @@ import {
   forgetMessage,
   helpMessage,
   inviteLinkMessage,
-  inviteMessage,
   languageMessage,
-  listMessage,
   strayWords,
 } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import { redeem, withInvite } from "./invites.ts";
+import { createLists } from "./lobby-lists.ts";
 import type { Chance, Received } from "./ports.ts";
 
 /** What belongs to no case: who people are, their language, invites, lists, help. */
@@ -43,7 +42,6 @@ export interface LobbyParts {
   readonly forget: (person: string) => Promise<void>;
 }
 
-const CASES_LISTED = 10;
 export const SHOP = "shop";
 
 type Body = Pick<PersonDocument, "name" | "chat" | "language" | "machines" | "reachable">;
@@ -104,46 +102,21 @@ export function createLobby(parts: LobbyParts): Lobby {
     return {};
   }
 
-  const listed = (about: "calls" | "jobs", person: string) =>
-    directory
-      .cases(about === "jobs" ? { technician: person, open: true } : { open: true })
-      .filter((one) => about === "jobs" || one.shopTold)
-      .slice(0, CASES_LISTED)
-      .map((one) => ({
-        id: one.id,
-        machine: one.machine.kind ?? "other",
-        opening: one.opening,
-        alarm: one.alarm,
-      }));
+  const forMembers = createLists(directory, () => desk().members);
 
-  function people(members: readonly Member[]): Message {
-    return {
-      lines: [
-        line(phrase("people-list"), "heading"),
-        ...members.map((one) =>
-          line(
-            phrase("people-one", {
-              name: one.name,
-              role: { phrase: phrase(`role-${one.role}`) },
-            }),
-            "bullet",
-          ),
-        ),
-      ],
-    };
+  /**
+   * Changes the language of a person's open cases. It is done before the update counts as applied:
+   * after a kill it is simply done again.
+   */
+  async function speakInCases(person: string, language: string): Promise<void> {
+    for (const { id } of directory.cases({ operator: person, open: true })) {
+      await commit({ kind: "case", id }, null, (open) =>
+        open === null
+          ? null
+          : { by: person, happenings: [{ type: "language.changed", language }], effects: [] },
+      );
+    }
   }
-
-  const forMembers: Readonly<Record<string, (incoming: Incoming, member: Member) => Message>> = {
-    jobs: (incoming) => listMessage(listed("jobs", incoming.from.id), "jobs"),
-    calls: (incoming, member) =>
-      may(member.role, "see")
-        ? listMessage(listed("calls", incoming.from.id), "calls")
-        : { lines: [line(phrase("not-allowed"))] },
-    invite: (_incoming, member) =>
-      may(member.role, "invite") ? inviteMessage() : { lines: [line(phrase("not-allowed"))] },
-    people: (_incoming, member) =>
-      may(member.role, "see") ? people(desk().members) : { lines: [line(phrase("not-allowed"))] },
-  };
 
   return {
     async join(token, incoming) {
@@ -179,7 +152,7 @@ export function createLobby(parts: LobbyParts): Lobby {
       if (forMember === undefined || member === null) {
         return tell(incoming, { lines: [line(phrase("unknown-command"))] });
       }
-      return tell(incoming, forMember(incoming, member));
+      return tell(incoming, forMember(member));
     },
 
     async pressed(press, incoming, member) {
@@ -191,24 +164,14 @@ export function createLobby(parts: LobbyParts): Lobby {
         const language = press.value ?? "en";
         const message = { lines: [line(phrase("language-set"))] };
         const to = { ...readerOf(incoming), language };
-        const received = await answer(incoming, [say(to, message)], { language });
-        for (const { id } of directory.cases({ operator: incoming.from.id, open: true })) {
-          await commit({ kind: "case", id }, `${incoming.update}/language`, (open) =>
-            open === null
-              ? null
-              : {
-                  by: incoming.from.id,
-                  happenings: [{ type: "language.changed", language }],
-                  effects: [],
-                },
-          );
-        }
-        return received;
+        await speakInCases(incoming.from.id, language);
+        return answer(incoming, [say(to, message)], { language });
       }
       if (press.act === "forget" && press.value === "yes") {
-        await answer(incoming, [say(readerOf(incoming), { lines: [line(phrase("forgotten"))] })]);
+        const to = readerOf(incoming);
         await parts.forget(incoming.from.id);
-        return {};
+        const nobody = { name: "", machines: [] };
+        return answer(incoming, [say(to, { lines: [line(phrase("forgotten"))] })], nobody);
       }
       return toast(incoming, phrase("nothing-done"));
     },

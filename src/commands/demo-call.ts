@@ -2,7 +2,7 @@ import { samplePicture } from "../rehearsal/people/sample-picture.ts";
 import { openMessage, playOnce } from "../rehearsal/player.ts";
 import type { RehearsalServer } from "../rehearsal/server.ts";
 import type { SeenMessage } from "../rehearsal/view/seen-message.ts";
-import type { Scenario } from "./rehearsal.ts";
+import type { Scenario } from "./scenario.ts";
 
 /** More turns than any call takes; reaching it ends the play. */
 const MOST_TURNS = 60;

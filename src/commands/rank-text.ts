@@ -1,4 +1,4 @@
-import type { Ranked } from "./rank.ts";
+import type { Ranked } from "./ranked.ts";
 
 const CAUSES = 8;
 const REASONS = 3;

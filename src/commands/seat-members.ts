@@ -1,7 +1,7 @@
 import type { Person } from "../rehearsal/people/person.ts";
 import type { RehearsalServer } from "../rehearsal/server.ts";
 import type { SeenMessage } from "../rehearsal/view/seen-message.ts";
-import type { Scenario } from "./rehearsal.ts";
+import type { Scenario } from "./scenario.ts";
 
 const PATIENCE = { timeoutMs: 20_000 };
 const LINK = /[?&]start=([A-Za-z0-9_-]+)/;

@@ -3,7 +3,7 @@ import { createChangeDocument } from "../cases/change-document.ts";
 import { createCommit } from "../cases/commit.ts";
 import { openDirectory } from "../cases/directory.ts";
 import { createEngineRoom } from "../cases/engine-room.ts";
-import { createForget } from "../cases/forget-person.ts";
+import { createForget, sweepForgotten } from "../cases/forget-person.ts";
 import { foundShop } from "../cases/found-shop.ts";
 import { createLobby } from "../cases/lobby.ts";
 import { createMoveChat } from "../cases/move-chat.ts";
@@ -11,7 +11,7 @@ import { createOffice } from "../cases/office.ts";
 import type { Timers } from "../cases/ports.ts";
 import { startPostman } from "../cases/postman.ts";
 import { createReception } from "../cases/reception.ts";
-import { type Chat, createChat } from "../chat/bot.ts";
+import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import type { ShopSettings } from "../domain/settings.ts";
@@ -36,6 +36,8 @@ export interface TurnrowOptions {
   readonly settings: ShopSettings;
   readonly workshop: Workshop;
   readonly log: Log;
+  /** How fast messages may follow each other; the chat service's own limits when missing. */
+  readonly pace?: BotOptions["pace"];
 }
 
 /** The whole program behind one bot, running. */
@@ -56,6 +58,9 @@ export const realTimers: Timers = {
   },
 };
 
+const pause = (milliseconds: number) =>
+  new Promise<void>((resolve) => void realTimers.after(milliseconds, resolve));
+
 /** Words of the knowledge that button data may be made of. */
 function pressWords({ knowledge }: Workshop): string[] {
   const states = [...knowledge.observations.values()].flatMap((one) =>
@@ -68,7 +73,11 @@ function pressWords({ knowledge }: Workshop): string[] {
       ...knowledge.faults.keys(),
       ...knowledge.redFlags.keys(),
       ...knowledge.checks.keys(),
-      ...[...knowledge.checks.values()].flatMap((check) => check.menu.map((head) => `>${head.id}`)),
+      ...[...knowledge.checks.values()].flatMap((check) => check.menu.map((head) => head.id)),
+      ...knowledge.acts.keys(),
+      ...knowledge.remedies.keys(),
+      ...knowledge.machines.keys(),
+      ...knowledge.parts.keys(),
     ]),
   ];
 }
@@ -83,6 +92,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     onDamage: ({ kind, why }) => log("damaged-document-set-aside", { reason: `${kind}: ${why}` }),
   });
   const directory = await openDirectory(store);
+  await sweepForgotten(store, directory);
   const change = createChangeDocument(store, directory);
   const commit = createCommit({ change, directory, clock: realTimers });
   const founded = await foundShop({ directory, commit, chance: realChance });
@@ -98,6 +108,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     codec,
     timers: realTimers,
     log,
+    ...(options.pace === undefined ? {} : { pace: options.pace }),
   });
   const bot = await chat.identify().catch((error: unknown) => {
     lock.release();
@@ -119,7 +130,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       words: speech.wording.phrase,
     };
   };
-  const forget = createForget({ directory, commit, change, store });
+  const forget = createForget({ directory, commit, change });
   const lobby = createLobby({
     ...{ directory, commit, desk, languages, link, forget },
     chance: realChance,
@@ -148,7 +159,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     ownerLink: founded.ownerToken === null ? null : link(founded.ownerToken),
     running,
     async stop() {
-      await chat.stop();
+      await Promise.race([chat.stop(), pause(LAST_POST_MS)]);
       await postman.drain(LAST_POST_MS);
       await postman.stop();
       lock.release();

@@ -61,6 +61,15 @@ export function listMessage(cases: readonly ListedCase[], about: "calls" | "jobs
   };
 }
 
+/** Who belongs to the shop. */
+export function peopleMessage(members: readonly Member[]): Message {
+  const people = members.map((one) => {
+    const role = { phrase: phrase(`role-${one.role}`) };
+    return line(phrase("people-one", { name: one.name, role }), "bullet");
+  });
+  return { lines: [line(phrase("people-list"), "heading"), ...people] };
+}
+
 /** Which role shall the new link give? */
 export function inviteMessage(): Message {
   return {

@@ -1,0 +1,43 @@
+/** What `rank` prints of one case, ids with the words beside them. */
+export interface Ranked {
+  readonly id: string;
+  readonly machineKind: string;
+  readonly causes: readonly {
+    readonly id: string;
+    readonly group: string;
+    readonly name: string;
+    readonly probability: number;
+    readonly reasons: readonly {
+      readonly observation: string;
+      readonly state: string;
+      readonly decibans: number;
+    }[];
+  }[];
+  readonly somethingElse: number;
+  readonly nothingWrong: number;
+  readonly next: { readonly check: string; readonly text: string; readonly decides: string } | null;
+  readonly plan: {
+    readonly steps: readonly {
+      readonly id: string;
+      readonly kind: string;
+      readonly text: string;
+      readonly who: string;
+      readonly minutes: number;
+      readonly tools: readonly string[];
+      readonly cautions: readonly string[];
+      readonly then: readonly { readonly result: string; readonly next: string | null }[];
+    }[];
+    readonly minutes: { readonly median: number; readonly p90: number };
+    readonly expectedCost: number;
+  };
+  readonly kit: readonly {
+    readonly part: string;
+    readonly name: string;
+    readonly chance: number;
+    readonly carry: boolean;
+  }[];
+  readonly kitCovers: number;
+  readonly cautions: readonly string[];
+  readonly redFlags: readonly { readonly id: string; readonly text: string }[];
+  readonly notUnderstood: readonly string[];
+}
