@@ -67,8 +67,8 @@ export function studyJoint(joint: JointLikelihood, request: StudyRequest): Study
       for (const logs of single.slice(0, answers)) {
         for (let h = 0; h < product.length; h++) product[h] = (product[h] ?? 0) + (logs[h] ?? 0);
       }
-      joined[look]?.push(score(joint, request, one, joint.logLikelihood(evidence)));
-      multiplied[look]?.push(score(joint, request, one, product));
+      joined[look]?.push(scoreCase(joint, request, one, joint.logLikelihood(evidence)));
+      multiplied[look]?.push(scoreCase(joint, request, one, product));
     });
   }
   const summed = (lists: readonly Scored[][]) =>
@@ -118,7 +118,8 @@ function shuffled(list: readonly string[], random: Random): string[] {
     .map(({ item }) => item);
 }
 
-interface Scored {
+/** One case as scored at one look. */
+export interface Scored {
   readonly weight: number;
   /** Probability of the true cause with its look-alikes, and of the leader with its own. */
   readonly truth: number;
@@ -126,7 +127,8 @@ interface Scored {
   readonly right: boolean;
 }
 
-function score(
+/** Scores a case: probabilities summed over look-alikes. */
+export function scoreCase(
   joint: JointLikelihood,
   { prior, alike }: StudyRequest,
   { fault, weight }: StudyCase,
@@ -145,7 +147,8 @@ function score(
   return { weight, truth, leader: mass / whole, right: leader === group(fault) };
 }
 
-function summarise(answers: number, cases: readonly Scored[]): StudyScore {
+/** Means over cases, weighted by how often such a case comes in. */
+export function summarise(answers: number, cases: readonly Scored[]): StudyScore {
   const whole = cases.reduce((sum, { weight }) => sum + weight, 0);
   const mean = (of: (one: Scored) => number) =>
     cases.reduce((sum, one) => sum + one.weight * of(one), 0) / whole;
