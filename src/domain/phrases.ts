@@ -1,6 +1,9 @@
 /** One piece of a phrase pattern. */
 export type PatternPiece =
-  /** One of these words; left out of the text at will when optional. */
+  /**
+   * One of these words, in any of its forms, or exactly as it stands after a "="; several joined by
+   * hyphens stand for a run of words. Left out of the text at will when optional.
+   */
   | { readonly kind: "words"; readonly any: readonly string[]; readonly optional: boolean }
   /** Up to this many words of any kind, within one clause. */
   | { readonly kind: "gap"; readonly upTo: number }

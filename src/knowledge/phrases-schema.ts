@@ -85,6 +85,8 @@ const measure = z.strictObject({
 export const PhrasesFile = z.strictObject({
   language: z.string().regex(/^[a-z]{2}$/),
   stemmer: z.string(),
+  /** Who of those who grew up with the language has read it, and when; "not yet" until then. */
+  reviewed: z.string().optional(),
   endings: words.optional(),
   "same-as": z.record(z.string(), words).optional(),
   ordinary: words,

@@ -138,7 +138,7 @@ function patternWords(phrases: Phrases): readonly string[] {
   ];
   const inPatterns = patterns.flatMap((pattern) =>
     pattern.flatMap((piece) =>
-      piece.kind === "words" ? piece.any.flatMap((word) => word.split("-")) : [],
+      piece.kind === "words" ? piece.any.flatMap((word) => word.replace(/^=/, "").split("-")) : [],
     ),
   );
   const numbers = phrases.numbers;

@@ -1,6 +1,7 @@
 import type { Pattern } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon } from "./language.ts";
+import { fold } from "./tokens.ts";
 
 /** A pattern found in the text: tokens `from` (inclusive) to `to` (exclusive). */
 export interface Match<Owner> {
@@ -26,6 +27,8 @@ interface Words {
   /** Alternatives of one word, and those of several. */
   readonly single: ReadonlySet<string>;
   readonly several: readonly (readonly string[])[];
+  /** Words that must stand exactly so. */
+  readonly exact: ReadonlySet<string>;
   readonly optional: boolean;
 }
 
@@ -45,7 +48,7 @@ export function createPatternIndex<Owner>(
   for (const [owner, patterns] of owned) {
     for (const pattern of patterns) {
       const entry = { owner, pieces: stemPieces(lexicon, pattern) };
-      for (const first of firstStems(entry.pieces)) {
+      for (const first of firstStems(lexicon, entry.pieces)) {
         const there = byFirst.get(first);
         if (there === undefined) byFirst.set(first, [entry]);
         else there.push(entry);
@@ -84,20 +87,26 @@ function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>
 function stemPieces(lexicon: Lexicon, pattern: Pattern): readonly Piece[] {
   return pattern.map((piece): Piece => {
     if (piece.kind !== "words") return piece;
-    const stems = piece.any.map(lexicon.stems);
+    const exact = new Set(piece.any.filter(isExact).map((word) => fold(word.slice(1))));
+    const stems = piece.any.filter((word) => !isExact(word)).map(lexicon.stems);
     const single = new Set(stems.flatMap((one) => (one.length === 1 ? one : [])));
     const several = stems.filter((one) => one.length > 1);
-    return { kind: "words", single, several, optional: piece.optional };
+    return { kind: "words", single, several, exact, optional: piece.optional };
   });
 }
 
+function isExact(word: string): boolean {
+  return word.startsWith("=");
+}
+
 /** Stems a match can begin with: those of the first words, and on past optional ones. */
-function firstStems(pieces: readonly Piece[]): ReadonlySet<string> {
+function firstStems(lexicon: Lexicon, pieces: readonly Piece[]): ReadonlySet<string> {
   const first = new Set<string>();
   for (const piece of pieces) {
     if (piece.kind !== "words") continue;
     for (const stem of piece.single) first.add(stem);
-    for (const [stem] of piece.several) if (stem !== undefined) first.add(stem);
+    const runs = [...piece.several, ...[...piece.exact].map(lexicon.stems)];
+    for (const [stem] of runs) if (stem !== undefined) first.add(stem);
     if (!piece.optional) break;
   }
   return first;
@@ -142,10 +151,13 @@ function walkWords(
   { piece, place }: { readonly piece: Words; readonly place: number },
   at: number,
 ): number {
-  const stem = state.text.tokens[at]?.stem;
-  if (stem === undefined || !(at === state.from || state.text.joined(at))) return NOWHERE;
+  const token = state.text.tokens[at];
+  if (token === undefined || !(at === state.from || state.text.joined(at))) return NOWHERE;
   state.words += 1;
-  const one = piece.single.has(stem) ? walk(state, place + 1, at + 1) : NOWHERE;
+  const one =
+    piece.single.has(token.stem) || piece.exact.has(token.text)
+      ? walk(state, place + 1, at + 1)
+      : NOWHERE;
   if (one !== NOWHERE) return one;
   for (const stems of piece.several) {
     const end = isAt(state, stems, at) ? walk(state, place + 1, at + stems.length) : NOWHERE;

@@ -32,6 +32,8 @@ describe("patterns", () => {
     ["^ nothing ^", "turned it and nothing", true],
     ["^ nothing ^", "nothing wrong there", false],
     ["^ nothing ^", "now nothing", true],
+    ["=click", "it clicks", false],
+    ["=click", "a Click", true],
     ["like a-switch|mad", "like a switch", true],
   ])("'%s' in '%s': %s", (pattern, text, found) =>
     expect(owners(text, pattern)).toEqual(found ? [pattern] : []),
