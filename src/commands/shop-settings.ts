@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { LineCounter, parseDocument } from "yaml";
 import type { Problem, Result } from "../domain/result.ts";
@@ -30,12 +30,29 @@ export function parseShopSettings(text: string, file: string): Result<ShopSettin
   return { ok: false, problems };
 }
 
-/** Reads `shop.yaml` of the data folder; puts the example there where there is none yet. */
+/** The example as it is, for the rehearsal room. */
+export function exampleSettings(root: string): Result<ShopSettings> {
+  return parseShopSettings(readFileSync(join(root, EXAMPLE), "utf8"), EXAMPLE);
+}
+
+/**
+ * Reads `shop.yaml` of the data folder. Where there is none yet, the example is put there to be
+ * filled in; as long as it is the example, it is refused: an operator must never be shown the
+ * emergency number of an invented shop.
+ */
 export function loadShopSettings(root: string, dataFolder: string): Result<ShopSettings> {
   const file = join(dataFolder, "shop.yaml");
+  const example = readFileSync(join(root, EXAMPLE), "utf8");
   if (!existsSync(file)) {
     mkdirSync(dataFolder, { recursive: true });
-    copyFileSync(join(root, EXAMPLE), file);
+    writeFileSync(file, example);
   }
-  return parseShopSettings(readFileSync(file, "utf8"), file);
+  const text = readFileSync(file, "utf8");
+  if (text === example) {
+    const says =
+      "these are the settings of an invented shop; put your own name, phone and emergency number " +
+      "into this file, then start again";
+    return { ok: false, problems: [{ file, says }] };
+  }
+  return parseShopSettings(text, file);
 }

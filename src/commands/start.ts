@@ -1,13 +1,15 @@
-import { createLog } from "../chat/log.ts";
-import { readConfig } from "../config.ts";
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import { createLog, type Log } from "../chat/log.ts";
+import { type Config, readConfig } from "../config.ts";
 import { problemLines } from "./case-files.ts";
 import type { CommandIo } from "./io.ts";
 import { openRehearsal, REHEARSAL_TOKEN } from "./rehearsal.ts";
 import { loadScenario } from "./scenario.ts";
 import { seatMembers } from "./seat-members.ts";
-import { loadShopSettings } from "./shop-settings.ts";
+import { exampleSettings, loadShopSettings } from "./shop-settings.ts";
 import { startTurnrow, type Turnrow } from "./turnrow.ts";
-import { brokenFlows, openWorkshop } from "./workshop.ts";
+import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
 /** Waits for Ctrl-C or a supervisor's polite signal. */
 function untilSignalled(): Promise<void> {
@@ -32,6 +34,55 @@ async function keepRunning(turnrow: Turnrow, io: CommandIo): Promise<number> {
   return code;
 }
 
+interface Ground {
+  readonly config: Config;
+  readonly workshop: Workshop;
+  readonly log: Log;
+  readonly io: CommandIo;
+}
+
+/** Serves Telegram. */
+async function serve(token: string, ground: Ground): Promise<number> {
+  const { config, workshop, log, io } = ground;
+  const { dataFolder, apiRoot } = config;
+  const settings = loadShopSettings(io.root, dataFolder);
+  if (!settings.ok) {
+    io.stderr(problemLines(settings.problems));
+    return 2;
+  }
+  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log };
+  const root = apiRoot === undefined ? {} : { apiRoot };
+  const turnrow = await startTurnrow({ ...base, token, ...root });
+  if (turnrow.ownerLink !== null) {
+    io.stdout(`Open this link once to become the shop's owner:\n  ${turnrow.ownerLink}\n`);
+  }
+  return keepRunning(turnrow, io);
+}
+
+/** Opens the room. Its chats live in memory, so its cases begin anew each time. */
+async function rehearse(ground: Ground): Promise<number> {
+  const { config, workshop, log, io } = ground;
+  const settings = exampleSettings(io.root);
+  if (!settings.ok) {
+    io.stderr(problemLines(settings.problems));
+    return 1;
+  }
+  const dataFolder = join(config.dataFolder, "rehearsal");
+  const scenario = loadScenario(io.root);
+  const { languages } = settings.value;
+  const server = await openRehearsal(scenario, { port: config.port, languages });
+  rmSync(dataFolder, { recursive: true, force: true });
+  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log };
+  const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
+  await seatMembers(server, scenario, turnrow);
+  io.stdout(
+    `The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`,
+  );
+  const code = await keepRunning(turnrow, io);
+  await server.stop();
+  return code;
+}
+
 /** `start`: with a bot token it serves Telegram; with none it opens the rehearsal room. */
 export async function startCommand(_args: readonly string[], io: CommandIo): Promise<number> {
   const config = readConfig(process.env, io.root);
@@ -39,48 +90,17 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     io.stderr(problemLines(config.problems));
     return 2;
   }
-  const { dataFolder, apiRoot, token, port } = config.value;
-  const settings = loadShopSettings(io.root, dataFolder);
-  if (!settings.ok) {
-    io.stderr(problemLines(settings.problems));
-    return 2;
-  }
   const workshop = await openWorkshop(io.root);
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
-  const log = createLog(
-    (line) => io.stderr(`${line}\n`),
-    Date.now,
-    token === undefined ? [] : [token],
-  );
-  const base = {
-    root: io.root,
-    dataFolder,
-    settings: settings.value,
-    workshop: workshop.value,
-    log,
-  };
+  const { token } = config.value;
+  const secrets = token === undefined ? [] : [token];
+  const log = createLog((line) => io.stderr(`${line}\n`), Date.now, secrets);
+  const ground = { config: config.value, workshop: workshop.value, log, io };
   try {
-    if (token !== undefined) {
-      const root = apiRoot === undefined ? {} : { apiRoot };
-      const turnrow = await startTurnrow({ ...base, token, ...root });
-      if (turnrow.ownerLink !== null) {
-        io.stdout(`Open this link once to become the shop's owner:\n  ${turnrow.ownerLink}\n`);
-      }
-      return await keepRunning(turnrow, io);
-    }
-    const scenario = loadScenario(io.root);
-    const server = await openRehearsal(scenario, { port, languages: settings.value.languages });
-    const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
-    await seatMembers(server, scenario, turnrow);
-    io.stdout(
-      `The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`,
-    );
-    const code = await keepRunning(turnrow, io);
-    await server.stop();
-    return code;
+    return token === undefined ? await rehearse(ground) : await serve(token, ground);
   } catch (error) {
     io.stderr(`${error instanceof Error ? error.message : "It could not be started."}\n`);
     return 1;
