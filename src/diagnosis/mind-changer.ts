@@ -2,8 +2,9 @@ import type { Evidence } from "../domain/evidence.ts";
 import type { Ranking } from "../domain/triage.ts";
 import type { Belief } from "./belief.ts";
 import { channelOf, seenNow } from "./channel.ts";
-import { marginalsOf } from "./marginals.ts";
 import type { Model } from "./model.ts";
+import { type Shortlist, shortlist } from "./shortlist.ts";
+import { answersOn } from "./value.ts";
 
 /** Answers less likely than this are no honest prospect. */
 const LEAST_CHANCE = 0.02;
@@ -18,25 +19,45 @@ export function wouldChangeMind(
   evidence: Evidence,
   belief: Belief,
 ): Ranking["wouldChangeMind"] {
-  const leader = highest(marginalsOf(model, belief.probability).faults);
+  const list = shortlist(model, belief.probability);
+  const tally = tallyOf(model, list);
+  const leader = indexOfLargest(tally(list.weights));
   const seen = seenNow(model, evidence);
   const known = new Set(evidence.reports.map((report) => report.observation));
   let best: { observation: string; state: string; left: number } | null = null;
   for (const observation of askable(model)) {
     if (known.has(observation)) continue;
     const channel = channelOf(model, seen, { observation, reporter: "technician" });
-    for (const [outcome, state] of channel.outcomes.entries()) {
-      if (state === "") continue;
-      const joint = belief.probability.map((p, h) => (p > 0 ? p * channel.chance(h, outcome) : 0));
+    for (const [outcome, answer] of answersOn(list, channel).entries()) {
+      const state = channel.outcomes[outcome] ?? "";
+      const joint = answer.map((chance, i) => chance * (list.weights[i] ?? 0));
       const chance = joint.reduce((sum, value) => sum + value, 0);
-      if (chance < LEAST_CHANCE) continue;
-      const { faults } = marginalsOf(model, joint);
+      if (state === "" || chance < LEAST_CHANCE) continue;
+      const faults = tally(joint);
       const left = (faults[leader] ?? 0) / chance;
-      if (highest(faults) === leader || (best !== null && left >= best.left)) continue;
+      if (indexOfLargest(faults) === leader || (best !== null && left >= best.left)) continue;
       best = { observation, state, left };
     }
   }
   return best === null ? null : { observation: best.observation, state: best.state };
+}
+
+/** Sums weights over a shortlist by cause: a declared pair for its root, others half each. */
+function tallyOf(model: Model, list: Shortlist): (weights: Float64Array) => Float64Array {
+  const { faults, first, second, declared } = model.hypotheses;
+  return (weights) => {
+    const sums = new Float64Array(faults.length);
+    for (const [i, h] of list.hypotheses.entries()) {
+      const a = first[h] ?? -1;
+      const b = second[h] ?? -1;
+      if (a < 0) continue;
+      const weight = weights[i] ?? 0;
+      const shared = b >= 0 && declared[h] === 0;
+      sums[a] = (sums[a] ?? 0) + (shared ? weight / 2 : weight);
+      if (shared) sums[b] = (sums[b] ?? 0) + weight / 2;
+    }
+    return sums;
+  };
 }
 
 /** Observations that some check yields, in a fixed order. */
@@ -45,7 +66,7 @@ function askable(model: Model): readonly string[] {
   return [...ids].filter((id) => model.observations.has(id)).sort();
 }
 
-function highest(values: Float64Array): number {
+function indexOfLargest(values: Float64Array): number {
   let best = 0;
   for (let i = 1; i < values.length; i++) if ((values[i] ?? 0) > (values[best] ?? 0)) best = i;
   return best;

@@ -96,11 +96,11 @@ function finished(
     who: "technician",
     reached: step.reached / of.total,
   } as const;
-  const { checks, remedies, accessGroups, rates } = model.knowledge;
+  const { checks, acts, remedies, accessGroups, rates } = model.knowledge;
   const nothing = { tools: [], parts: [], hazards: [], cures: [] };
-  if (step.kind === "check") {
-    const check = checks.get(step.id);
-    const { minutes = 0, tools = [], hazards = [] } = check ?? {};
+  if (step.kind === "check" || step.kind === "act") {
+    const asked = step.kind === "check" ? checks.get(step.id) : acts.get(step.id);
+    const { minutes = 0, tools = [], hazards = [] } = asked ?? {};
     return { ...base, ...nothing, minutes, tools, hazards, then };
   }
   if (step.kind === "remedy") {
