@@ -33,7 +33,7 @@ export function explainItems(
     const others = evidence.toSpliced(i, 1);
     const log = all - (joint.logLikelihood(others)[h] ?? 0);
     if (item.kind !== "reading") return { item, log };
-    const expected = joint.expected(others, item.observation)[h];
+    const expected = joint.expected(others, item.observation, [hypothesis])[0];
     return expected === undefined ? { item, log } : { item, log, expected };
   });
 }

@@ -13,8 +13,6 @@ import { readingsOf, type StandingBank, type WeighedBlocks } from "./standing-ba
 /** Bands are looked up in wider bins than evidence: a question needs no more. */
 const COARSE_SHIFT = 5;
 const COARSE_BINS = 32768 >> COARSE_SHIFT;
-/** Machines lighter than this share of the heaviest change no answer. */
-export const NEGLIGIBLE = 1e-7;
 
 /** P(band a meter would show | true value): steady machines first, then those that chatter. */
 export type BandTable = Float64Array;
@@ -50,12 +48,11 @@ export function readingShares(
 ): void {
   const width = row.length;
   const { blocks, scale } = part;
-  for (const { block, weights } of blocks) {
+  for (const { block, weights, live } of blocks) {
     const { readings, chattering } = readingsOf(block, observation);
-    const least = NEGLIGIBLE * heaviest(weights);
-    for (let i = 0; i < weights.length; i++) {
+    for (let n = 0; n < live.length; n++) {
+      const i = live[n] ?? 0;
       const weight = weights[i] ?? 0;
-      if (weight <= least) continue;
       const half = (chattering[i] ?? 0) >> 1 === CHATTER_CODE >> 1 ? COARSE_BINS : 0;
       const at = (half + ((readings[i] ?? 0) >> COARSE_SHIFT)) * width;
       for (let s = 0; s < width; s++) {
@@ -63,12 +60,6 @@ export function readingShares(
       }
     }
   }
-}
-
-function heaviest(weights: Float64Array): number {
-  let most = 0;
-  for (let i = 0; i < weights.length; i++) most = Math.max(most, weights[i] ?? 0);
-  return most;
 }
 
 /** Median and 5–95 % of a reading over weighed machines, without the meter's own error. */

@@ -10,6 +10,7 @@ import { type BandTable, bandTable, expectedRange, readingShares } from "./joint
 import { isSymptomObservation, STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
 import {
   applyTable,
+  liveMachines,
   type StandingBank,
   startWeights,
   type WeighedBlocks,
@@ -59,8 +60,14 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     logLikelihood: (evidence) =>
       Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts)))),
     predictive: (evidence, question) => predict(weigh(evidence), question, tables),
-    expected: (evidence, testPoint): readonly ReadingRange[] =>
-      weigh(evidence).map((parts) => expectedRange(parts, testPoint)),
+    expected: (evidence, testPoint, wanted = hypotheses): readonly ReadingRange[] => {
+      const weighed = weigh(evidence);
+      return wanted.map((name) => {
+        const parts = weighed[hypotheses.indexOf(name)];
+        if (parts === undefined) throw new RangeError(`there is no hypothesis "${name}"`);
+        return expectedRange(parts, testPoint);
+      });
+    },
     effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
     noticed: Float64Array.from(start, noticedShare),
   };
@@ -71,7 +78,8 @@ function startOf(banks: readonly WeighedBank[], hypothesis: string): WeighedBloc
   const whole = holding.reduce((sum, { weight }) => sum + weight, 0);
   return holding.map(({ bank, weight }) => {
     const blocks = (bank.blocks.get(hypothesis) ?? []).map((block) => {
-      return { block, weights: startWeights(block) };
+      const weights = startWeights(block);
+      return { block, weights, live: liveMachines(weights) };
     });
     return { bank, blocks, scale: weight / whole / sumOf(blocks) };
   });
@@ -92,7 +100,7 @@ function extend(
       blocks: blocks.map(({ block, weights: before }) => {
         const weights = before.slice();
         for (const table of tables.get(bank) ?? []) applyTable(block, weights, table);
-        return { block, weights };
+        return { block, weights, live: liveMachines(weights) };
       }),
     })),
   );
@@ -176,10 +184,10 @@ function stateShares(
   const bySymptom = isSymptomObservation(observation) ? symptomStates(observation) : undefined;
   const key = bySymptom === undefined ? observation : after ? afterKey(after) : "symptom";
   for (const { blocks, scale } of parts) {
-    for (const { block, weights } of blocks) {
+    for (const { block, weights, live } of blocks) {
       const codes = block.codes[key];
       if (codes === undefined) throw new RangeError(`the bank holds no "${key}"`);
-      const sums = sumByCode(codes, weights);
+      const sums = sumByCode(codes, weights, live);
       sums.forEach((sum, code) => {
         const state = bySymptom?.[code] ?? code;
         if (sum > 0) row[state] = (row[state] ?? 0) + sum * scale;
@@ -188,9 +196,10 @@ function stateShares(
   }
 }
 
-function sumByCode(codes: Uint8Array, weights: Float64Array): Float64Array {
+function sumByCode(codes: Uint8Array, weights: Float64Array, live: Int32Array): Float64Array {
   const sums = new Float64Array(SYMPTOM_CODES);
-  for (let i = 0; i < weights.length; i++) {
+  for (let n = 0; n < live.length; n++) {
+    const i = live[n] ?? 0;
     const code = codes[i] ?? 0;
     sums[code] = (sums[code] ?? 0) + (weights[i] ?? 0);
   }

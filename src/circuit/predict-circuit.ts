@@ -6,7 +6,7 @@ import {
 } from "../domain/circuit.ts";
 import { type Block, openSimulator, simulateBlock } from "./bank.ts";
 import { expectedRange } from "./joint-readings.ts";
-import { standBank, startWeights } from "./standing-bank.ts";
+import { liveMachines, standBank, startWeights } from "./standing-bank.ts";
 
 /** What the model says of a machine with a fault, before anything is known of it. */
 export interface CircuitPrediction {
@@ -38,7 +38,7 @@ export function predictCircuit(
   function ranges(): Record<string, ReadingRange> {
     const bank = standBank(network, [block]);
     const weights = startWeights(block).fill(1);
-    const parts = [{ bank, blocks: [{ block, weights }], scale: 1 }];
+    const parts = [{ bank, blocks: [{ block, weights, live: liveMachines(weights) }], scale: 1 }];
     return Object.fromEntries(network.testPoints.map(({ id }) => [id, expectedRange(parts, id)]));
   }
 }

@@ -16,9 +16,26 @@ export interface WeighedBlocks {
   readonly blocks: readonly {
     readonly block: Block;
     readonly weights: Float64Array;
+    /** Numbers of the machines heavy enough to change an answer. */
+    readonly live: Int32Array;
   }[];
   /** What one unit of machine weight counts: bank weight ÷ weight before any evidence. */
   readonly scale: number;
+}
+
+/** Machines lighter than this share of the heaviest change no answer. */
+const NEGLIGIBLE = 1e-5;
+
+/** The machines of a block that still count. */
+export function liveMachines(weights: Float64Array): Int32Array {
+  let most = 0;
+  for (let i = 0; i < weights.length; i++) most = Math.max(most, weights[i] ?? 0);
+  const live = new Int32Array(weights.length);
+  let count = 0;
+  for (let i = 0; i < weights.length; i++) {
+    if ((weights[i] ?? 0) > NEGLIGIBLE * most) live[count++] = i;
+  }
+  return live.subarray(0, count);
 }
 
 /** Puts blocks into a bank, after those of the same hypothesis. */

@@ -218,8 +218,15 @@ export interface JointLikelihood {
    * within 1e-9. For a reading pass the inner edges of its bands: k edges make k + 1 states.
    */
   predictive(evidence: readonly CircuitEvidence[], question: Question): Float64Array;
-  /** What each hypothesis's machines that fit the evidence would read. */
-  expected(evidence: readonly CircuitEvidence[], testPoint: string): readonly ReadingRange[];
+  /**
+   * What the machines of each hypothesis that fit the evidence would read.
+   * @param hypotheses those wanted, in this order; absent: all
+   */
+  expected(
+    evidence: readonly CircuitEvidence[],
+    testPoint: string,
+    hypotheses?: readonly string[],
+  ): readonly ReadingRange[];
   /** Effective number of machines left in each hypothesis after the evidence. */
   effectiveMachines(evidence: readonly CircuitEvidence[]): Float64Array;
   /** Share of machines with the fault whose owner would notice: how a prior moves with frost. */

@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/circuit/assembly.ts";
+import { openSimulator } from "../../src/circuit/bank.ts";
+import { HEALTHY_SHARE, healthyShare } from "../../src/circuit/check-circuit.ts";
 import { loadCircuits, readCircuits } from "../../src/knowledge/circuit-files.ts";
 
 /** Covers circuit files from text to network: layers, shape, figures, parts, changes and sense. */
@@ -79,6 +81,22 @@ describe("the shipped circuits", () => {
     expect(tiny?.uses).toEqual([]);
     expect(tiny?.parts.length).toBeLessThan(parent?.parts.length ?? 0);
     expect(tiny?.engine).toEqual(parent?.engine);
+  });
+});
+
+describe("the page for technicians", () => {
+  it("shows an example that loads and cranks", () => {
+    const page = readFileSync(`${folder}/README.md`, "utf8");
+    const example = page
+      .split("\n")
+      .filter((line) => line.startsWith("    "))
+      .map((line) => line.slice(4))
+      .join("\n");
+    const { circuits, problems } = withFile("vineyard-tractor", () => example);
+    expect(problems).toEqual([]);
+    const circuit = circuits.get("vineyard-tractor");
+    if (circuit === undefined) throw new Error("no circuit");
+    expect(healthyShare(openSimulator(circuit), 20, 1).normal).toBeGreaterThan(HEALTHY_SHARE);
   });
 });
 
