@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/circuit/assembly.ts";
+import { keyStart } from "../../src/circuit/attempt.ts";
 import { openSimulator } from "../../src/circuit/bank.ts";
 import { HEALTHY_SHARE, healthyShare } from "../../src/circuit/check-circuit.ts";
 import { loadCircuits, readCircuits } from "../../src/knowledge/circuit-files.ts";
+import { machineWith, voltsOf } from "../helpers/circuits.ts";
 
 /** Covers circuit files from text to network: layers, shape, figures, parts, changes and sense. */
 const folder = "flows/circuits";
@@ -81,6 +83,35 @@ describe("the shipped circuits", () => {
     expect(tiny?.uses).toEqual([]);
     expect(tiny?.parts.length).toBeLessThan(parent?.parts.length ?? 0);
     expect(tiny?.engine).toEqual(parent?.engine);
+  });
+});
+
+describe("raw parts for the unusual", () => {
+  it("take an interlock on the earth side of the coil, and an isolator before everything", () => {
+    const { circuits, problems } = withFile("odd-mower", () =>
+      [
+        "id: odd-mower",
+        "title: A mower with an earth-switched seat interlock",
+        "based-on: ride-on-mower",
+        "interlocks: [brake]",
+        "parts:",
+        "  contactor-coil: { to: seat-side }",
+        "  seat-switch: { is: interlock, from: seat-side, to: frame, label: seat switch, resistance: 10 mohm }",
+        "test-points:",
+        "  seat-side-volts: { label: earth side of the coil, key: start, at: seat-side }",
+      ].join("\n"),
+    );
+    expect(problems).toEqual([]);
+    const odd = circuits.get("odd-mower");
+    if (odd === undefined) throw new Error("no circuit");
+    expect(odd.faults.map(({ id }) => id)).toContain("seat-switch-failed");
+    const healthy = machineWith(odd, {});
+    expect(keyStart(healthy).symptom).toBe("normal");
+    const open = machineWith(odd, { "seat-switch.resistance": 1e9 });
+    const outcome = keyStart(open);
+    expect(outcome.symptom).toBe("silent");
+    // With its earth open the far side of the coil carries battery volts.
+    expect(voltsOf(open, outcome.volts, "seat-side")).toBeGreaterThan(12);
   });
 });
 
