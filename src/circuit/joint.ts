@@ -29,25 +29,12 @@ const LEAST_SUM = 1e-290;
 /**
  * Makes the joint likelihood of the starting circuit's observations.
  * @param banks at least one; a hypothesis counts in those that hold it
- * @returns a likelihood that remembers the evidence asked about last, and nothing else
+ * @returns a likelihood that remembers the evidence asked about last: a saving, never an answer
  */
 export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
   const hypotheses = [...new Set(banks.flatMap(({ bank }) => [...bank.blocks.keys()]))];
   const start = hypotheses.map((hypothesis) => startOf(banks, hypothesis));
-  let last: {
-    evidence: readonly CircuitEvidence[];
-    weighed: readonly (readonly WeighedBlocks[])[];
-  } = { evidence: [], weighed: start };
-
-  const weigh = (evidence: readonly CircuitEvidence[]) => {
-    const known = last.evidence.every((item, i) => item === evidence[i]) ? last : undefined;
-    const from = known?.weighed ?? start;
-    const fresh = evidence.slice(known?.evidence.length ?? 0);
-    if (fresh.length > 0 || known === undefined) {
-      last = { evidence: [...evidence], weighed: extend(from, banks, fresh) };
-    }
-    return last.weighed;
-  };
+  const weigh = rememberWeighing(banks, start);
   const tables: BandTables = new Map();
   const [first] = banks;
   if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
@@ -73,6 +60,34 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
   };
 }
 
+type Weighed = readonly (readonly WeighedBlocks[])[];
+
+/** Sets of evidence kept weighed: one choice asks about a few of them in turn. */
+const KEPT = 6;
+
+/** Weighs evidence from the longest beginning that is kept weighed. */
+function rememberWeighing(banks: readonly WeighedBank[], start: Weighed) {
+  const none: { readonly evidence: readonly CircuitEvidence[]; readonly weighed: Weighed } = {
+    ...{ evidence: [], weighed: start },
+  };
+  let kept = [none];
+  return (evidence: readonly CircuitEvidence[]): Weighed => {
+    const beginnings = [...kept, none].filter((one) =>
+      one.evidence.every((item, i) => item === evidence[i]),
+    );
+    const from = beginnings.reduce((best, one) => {
+      return one.evidence.length > best.evidence.length ? one : best;
+    });
+    const fresh = evidence.slice(from.evidence.length);
+    const now =
+      fresh.length === 0
+        ? from
+        : { evidence: [...evidence], weighed: extend(from.weighed, banks, fresh) };
+    kept = [now, ...kept.filter((one) => one !== now)].slice(0, KEPT);
+    return now.weighed;
+  };
+}
+
 function startOf(banks: readonly WeighedBank[], hypothesis: string): WeighedBlocks[] {
   const holding = banks.filter(({ bank }) => bank.blocks.has(hypothesis));
   const whole = holding.reduce((sum, { weight }) => sum + weight, 0);
@@ -86,10 +101,10 @@ function startOf(banks: readonly WeighedBank[], hypothesis: string): WeighedBloc
 }
 
 function extend(
-  from: readonly (readonly WeighedBlocks[])[],
+  from: Weighed,
   banks: readonly WeighedBank[],
   evidence: readonly CircuitEvidence[],
-): readonly (readonly WeighedBlocks[])[] {
+): Weighed {
   const tables = new Map(
     banks.map(({ bank }) => [bank, evidence.map((item) => tabulate(bank.network, item))]),
   );
@@ -145,11 +160,7 @@ function noticedShare(parts: readonly WeighedBlocks[]): number {
 /** Band tables by bank and question: the same questions are asked again and again. */
 type BandTables = Map<StandingBank, Map<string, BandTable>>;
 
-function predict(
-  weighed: readonly (readonly WeighedBlocks[])[],
-  question: Question,
-  tables: BandTables,
-): Float64Array {
+function predict(weighed: Weighed, question: Question, tables: BandTables): Float64Array {
   const states = STATES[question.observation];
   const width = states?.length ?? (question.edges?.length ?? 0) + 1;
   const rows = new Float64Array(weighed.length * width);

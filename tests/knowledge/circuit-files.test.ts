@@ -9,10 +9,12 @@ import { machineWith, voltsOf } from "../helpers/circuits.ts";
 
 /** Covers circuit files from text to network: layers, shape, figures, parts, changes and sense. */
 const folder = "flows/circuits";
-const shipped = readdirSync(folder).map((name) => ({
-  file: `${folder}/${name}`,
-  text: readFileSync(`${folder}/${name}`, "utf8"),
-}));
+const shipped = readdirSync(folder)
+  .filter((name) => name.endsWith(".yaml"))
+  .map((name) => ({
+    file: `${folder}/${name}`,
+    text: readFileSync(`${folder}/${name}`, "utf8"),
+  }));
 
 /** Reads the shipped circuits with one file written anew. */
 function withFile(name: string, change: (text: string) => string) {
@@ -87,7 +89,7 @@ describe("the shipped circuits", () => {
 });
 
 describe("raw parts for the unusual", () => {
-  it("take an interlock on the earth side of the coil, and an isolator before everything", () => {
+  it("take an interlock on the earth side of the coil", () => {
     const { circuits, problems } = withFile("odd-mower", () =>
       [
         "id: odd-mower",
