@@ -4,12 +4,12 @@ import type { Decides, Next } from "../domain/triage.ts";
 import { updateBelief } from "./belief.ts";
 import { candidates, type Looking, reporterOf } from "./candidates.ts";
 import { channelOf, seenNow } from "./channel.ts";
-import { expected, type Policy, pricesOf } from "./cost-to-go.ts";
+import { type Policy, pricesOf } from "./cost-to-go.ts";
 import { savedByAsking } from "./look-ahead.ts";
 import { doesNotFit } from "./misfits.ts";
 import type { Model } from "./model.ts";
 import { bestWithoutHelp, differenceOf, type Portfolio, portfolioOf } from "./policies.ts";
-import { gainOf, selfHelps } from "./self-help.ts";
+import { endedBy, savedBy, selfHelps } from "./self-help.ts";
 import { shortlist } from "./shortlist.ts";
 import { type AnswerValue, answersOn, answerValue } from "./value.ts";
 
@@ -93,7 +93,7 @@ export function chooseNext(
     isAct: best.isAct,
     decides: best.decides,
     valueMinutes: best.minutes,
-    aboutMore: Math.max(0, stillWorth(worth) - 1),
+    aboutMore: questionsAfter(worth),
     trip: situation.place === "can-go" && best.atMachine ? walkList(worth) : [],
   };
 }
@@ -103,7 +103,10 @@ function optionsOf(looking: Looking, budget: Budget): readonly Option[] {
   const open = candidates(looking);
   const prices = pricesOf(model, shortlist(model, probability), situation);
   const operator = situation.performer === "operator";
-  const portfolio = portfolioOf(prices, operator ? selfHelps(prices, open.acts) : []);
+  const portfolio = portfolioOf(
+    prices,
+    operator ? selfHelps(prices, open.acts, situation.has) : [],
+  );
   const reporter = reporterOf(situation);
   const questions = open.checks.map((check) => {
     const channel = channelOf(model, looking.seen, { observation: check.yields, reporter });
@@ -161,8 +164,8 @@ function actOptions(
       burden,
       weighed: burden * stepWeight.try,
       atMachine: true,
-      minutes: gainOf(help, weights, after) + help.burden,
-      bits: binaryEntropy(expected(weights, help.cures)),
+      minutes: savedBy(help, weights, after),
+      bits: binaryEntropy(endedBy(help, weights)),
       decides: "chat" as const,
     };
   });
@@ -202,11 +205,13 @@ function walkList(worth: readonly Option[]): readonly string[] {
     .map((option) => option.id);
 }
 
-/**
- * How many questions are likely: each takes away part of what the others could still tell, so the
- * count is of those whose own share of all the saving is not small.
- */
-function stillWorth(worth: readonly Option[]): number {
-  const most = Math.max(...worth.map(({ minutes }) => minutes));
-  return worth.filter(({ minutes, burden }) => minutes > Math.max(2 * burden, most / 8)).length;
+/** Of the questions worth asking now, about this part is still worth asking in its turn. */
+const STILL_WORTH = 0.6;
+
+/** More than this nobody wants to hear. */
+const MOST_TOLD = 9;
+
+/** How many questions are likely after this one: answers make some of the others needless. */
+function questionsAfter(worth: readonly Option[]): number {
+  return Math.min(MOST_TOLD, Math.round(STILL_WORTH * (worth.length - 1)));
 }

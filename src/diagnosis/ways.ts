@@ -31,7 +31,7 @@ export function weighWays(
   const list = shortlist(model, probability);
   const prices = pricesOf(model, list, { ...operator });
   const visit = visitPolicy(prices, list.weights);
-  const helps = selfHelps(prices, candidates(looking).acts);
+  const helps = selfHelps(prices, candidates(looking).acts, situation.has);
   const helped = selfHelpPolicy(list.weights, helps, visit);
   const cost = expected(list.weights, visit.costs);
   return {
