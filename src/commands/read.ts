@@ -3,7 +3,7 @@ import { type CommandLine, commandLine, optionValue } from "./options.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
 const usage =
-  'Use it as "npm run -s read -- [--lang en] [--expecting OBSERVATION] [--volts 12] "TEXT"", or "-" for stdin.\n';
+  'Use it as npm run -s read -- [--lang en] [--expecting OBSERVATION] [--volts 12] "TEXT" (- = stdin)\n';
 
 /**
  * `read`: what the reader makes of a text, as JSON. Without `--lang` the language is detected among
@@ -43,7 +43,7 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
 function mistakeIn(line: CommandLine, { languages, model }: Workshop): string | null {
   const lang = line.options["lang"];
   if (lang !== undefined && !languages.includes(String(lang))) {
-    return `There are no phrases for the language "${String(lang)}". There are: ${languages.join(", ")}.`;
+    return `There are no phrases for "${String(lang)}". There are: ${languages.join(", ")}.`;
   }
   const volts = Number(optionValue(line, "volts", "12"));
   if (!Number.isFinite(volts) || volts <= 0) return "--volts wants a voltage, for example 12.";

@@ -81,7 +81,7 @@ const measure = z.strictObject({
   weight: z.number().min(0).max(1).default(0),
 });
 
-/** The file `locales/<language>/phrases.yaml`; what each key means is told in `locales/README.md`. */
+/** The file `locales/<language>/phrases.yaml`; `locales/README.md` tells what each key means. */
 export const PhrasesFile = z.strictObject({
   language: z.string().regex(/^[a-z]{2}$/),
   stemmer: z.string(),

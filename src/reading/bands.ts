@@ -29,7 +29,7 @@ interface Candidate {
   readonly distance: number;
 }
 
-/** One state for each observation: from the quantity nearest to its words, the smallest of equals. */
+/** One state for each observation: from the quantity nearest to its words, else the smallest. */
 export function readBands(
   text: Clauses,
   quantities: readonly Quantity[],

@@ -10,12 +10,21 @@ interface Name {
   readonly words: readonly string[];
 }
 
+/** Words that may stand inside a name: "old two-cylinder farm tractor" is an old tractor. */
+const WORDS_INSIDE = 3;
+
 /** Finds the kind of a machine in free text. */
 export type KindMatcher = (text: string) => MachineHints;
 
+interface Found {
+  readonly name: Name;
+  readonly at: number;
+}
+
 /**
- * Prepares the names of machines once, for many texts. The longest name found wins; a name that is
- * also part of other kinds' names ("tractor") is unsure.
+ * Prepares the names of machines once, for many texts. The longest name found wins, of equals the
+ * one that begins first; a name that is part of other kinds' names too ("tractor") is unsure. Where
+ * no name is found, the last word of names ("mower") gives a guess.
  */
 export function createKindMatcher(machines: readonly MachineSynonyms[]): KindMatcher {
   const names = machines.flatMap((machine) =>
@@ -26,18 +35,21 @@ export function createKindMatcher(machines: readonly MachineSynonyms[]): KindMat
   return (text) => {
     const words = wordsOf(text);
     const present = new Set(words);
-    const found = names.filter(
-      (name) => name.words.every((word) => present.has(word)) && holds(words, name.words),
-    );
-    const longest = Math.max(0, ...found.map((name) => name.words.length));
-    const best = found.find((name) => name.words.length === longest);
     const fuel = fuels.find((one) => present.has(one));
     const known = fuel === undefined ? {} : { fuel };
-    if (best === undefined) return { certainty: 0, ...known };
+    const found = names.flatMap((name): readonly Found[] => {
+      if (!name.words.every((word) => present.has(word))) return [];
+      const at = placeOf(words, name.words);
+      return at === null ? [] : [{ name, at }];
+    });
+    const [best] = found.sort((a, b) => b.name.words.length - a.name.words.length || a.at - b.at);
+    if (best === undefined) return { ...guessByLastWord(words, names), ...known };
     const sharing = new Set(
-      names.filter((name) => holds(name.words, best.words)).map((name) => name.kind),
+      names
+        .filter((name) => placeOf(name.words, best.name.words) !== null)
+        .map((name) => name.kind),
     );
-    return { kind: best.kind, certainty: SURE_OF_NAME / Math.sqrt(sharing.size), ...known };
+    return { kind: best.name.kind, certainty: SURE_OF_NAME / Math.sqrt(sharing.size), ...known };
   };
 }
 
@@ -50,6 +62,20 @@ export function matchMachineKind(text: string, machines: readonly MachineSynonym
   return createKindMatcher(machines)(text);
 }
 
+/** The kind with the most names that end in a word of the text; as unsure as a shared name. */
+function guessByLastWord(words: readonly string[], names: readonly Name[]): MachineHints {
+  const ending = names.filter((name) => name.words.length > 1 && words.includes(lastOf(name)));
+  const counts = new Map<Name["kind"], number>();
+  for (const { kind } of ending) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  const [best] = [...counts].sort((a, b) => b[1] - a[1]);
+  if (best === undefined) return { certainty: 0 };
+  return { kind: best[0], certainty: (SURE_OF_NAME / 2) * (best[1] / ending.length) };
+}
+
+function lastOf(name: Name): string {
+  return name.words.at(-1) ?? "";
+}
+
 function wordsOf(text: string): readonly string[] {
   return tokenise(text).map((token) => singular(fold(token.text)));
 }
@@ -59,9 +85,17 @@ function singular(word: string): string {
   return word.length > 3 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word;
 }
 
-function holds(words: readonly string[], part: readonly string[]): boolean {
-  for (let at = 0; at + part.length <= words.length; at += 1) {
-    if (part.every((word, offset) => words[at + offset] === word)) return true;
+/** Where the words stand one after the other, with few others between; null where they do not. */
+function placeOf(words: readonly string[], part: readonly string[]): number | null {
+  for (let at = words.indexOf(part[0] ?? ""); at !== -1; ) {
+    let next = at;
+    const fits = part.slice(1).every((word) => {
+      const step = words.slice(next + 1, next + 2 + WORDS_INSIDE).indexOf(word);
+      next += step + 1;
+      return step !== -1;
+    });
+    if (fits) return at;
+    at = words.indexOf(part[0] ?? "", at + 1);
   }
-  return false;
+  return null;
 }

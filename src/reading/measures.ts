@@ -78,7 +78,7 @@ export function placeQuantities(
   return { values, ambiguous: open, implausible, placed };
 }
 
-/** P(the best place is meant); 0 where it must be asked: no words near, two places, or volts called amps. */
+/** P(the best place is meant); 0 where it must be asked: no words near, two places, wrong unit. */
 function sureOf(quantity: Quantity, fitting: readonly Candidate[]): number {
   const [best, next] = fitting;
   if (best === undefined || best.score < 1 || best.score <= (next?.score ?? 0)) return 0;
@@ -106,7 +106,7 @@ function candidatesFor(
   phrases: Phrases,
 ): readonly Candidate[] {
   return phrases.measures.flatMap((measure, index) => {
-    const asSaid = quantity.unit === measure.unit || (quantity.unit === null && quantity.decimal);
+    const asSaid = quantity.unit === measure.unit || quantity.unit === null;
     const calledAmps = quantity.unit === "A" && measure.unit === "V";
     if (!asSaid && !calledAmps) return [];
     const about = near.filter(
@@ -124,7 +124,10 @@ function candidatesFor(
       .filter(({ owner }) => !owner.rulesOut)
       .map((match) => nearness(text, match, quantity));
     const unsaid = quantity.unit === null || calledAmps ? 0 : measure.weight;
-    const score = Math.max(unsaid, ...words);
+    // "drops to 6" is a reading, "6" elsewhere in the sentence need not be.
+    const led =
+      quantity.decimal || about.some(({ owner, to }) => !owner.rulesOut && to === quantity.from);
+    const score = quantity.unit === null && !led ? 0 : Math.max(unsaid, ...words);
     return score <= 0 ? [] : [{ measure, score: calledAmps ? score * CALLED_AMPS : score }];
   });
 }

@@ -25,7 +25,8 @@ export interface Scopes {
 
 /**
  * Time words hold from their clause to the end of the sentence or to the next time word; hedges
- * hold in their clause, "as if" for the rest of it; "my son says" holds in its sentence, "I'm asking for …" everywhere.
+ * hold in their clause, "as if" for the rest of it;
+ * "my son says" holds in its sentence, "I'm asking for …" everywhere.
  */
 export function findScopes(
   text: Clauses,

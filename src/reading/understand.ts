@@ -131,11 +131,22 @@ function merge({
   const open = [...settled.ambiguous, ...measured.ambiguous];
   if (answered.length > 0 || expected === undefined) {
     const beside = read.filter((one) => one.observation !== answered[0]?.observation);
-    return { understood: [...answered, ...beside], ambiguous: answered.length > 0 ? [] : open };
+    const ambiguous = answered.length > 0 ? [] : open;
+    return { understood: once([...answered, ...beside]), ambiguous };
   }
   const meant = open.flatMap((one) => meantBy(one, expected));
   const narrowed = open.filter((one) => meantBy(one, expected).length === 0);
-  return { understood: [...read, ...meant], ambiguous: narrowed };
+  return { understood: once([...read, ...meant]), ambiguous: narrowed };
+}
+
+/** One reading for each thing said: signs and quantities may say the same. */
+function once(readings: readonly Understood[]): readonly Understood[] {
+  const said = new Map<string, Understood>();
+  for (const one of readings) {
+    const key = `${one.observation}=${"state" in one ? one.state : one.value}`;
+    if (!said.has(key)) said.set(key, one);
+  }
+  return [...said.values()];
 }
 
 /** The question decides what a word of several meanings means, where one of them answers it. */

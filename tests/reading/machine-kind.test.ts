@@ -14,6 +14,9 @@ describe("the kind of a machine in free text", () => {
     ["skid steer", "skid-steer"],
     ["combine", "combine"],
     ["walk-behind mower", "walk-behind"],
+    ["old two-cylinder farm tractor", "old-tractor"],
+    ["small farm tractor", "compact-tractor"],
+    ["mower with electric start", "ride-on-mower"],
   ])("%s is a %s", (text, kind) => expect(matchMachineKind(text, model.machines).kind).toBe(kind));
 
   it("is unsure of a name that is part of many names", () => {
