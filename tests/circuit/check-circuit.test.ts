@@ -14,7 +14,7 @@ describe("the circuit checker", () => {
       expect(healthyShare(simulator, 0, 3).turns, circuit.id).toBeGreaterThan(0.9);
       expect(healthyShare(simulator, -15, 3).turns, circuit.id).toBeGreaterThan(0.7);
     }
-  });
+  }, 30_000);
 
   it("refuses a 12 V machine that was merely called 6 V", () => {
     const garden = circuitNamed("garden-tractor");

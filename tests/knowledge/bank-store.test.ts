@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -124,6 +124,7 @@ describe("the bank store", () => {
 describe("worker threads", () => {
   it("give the same bank as this thread, in the same order", async () => {
     const worker = pathToFileURL(join(process.cwd(), ".build/knowledge/bank-worker.js"));
+    expect(existsSync(worker), "npm test builds the program before it tests").toBe(true);
     const build = createWorkerBuilder(worker);
     expect(build).not.toBe(buildHere);
     expect(await build(network, request)).toEqual(await buildHere(network, request));
