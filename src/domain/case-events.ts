@@ -2,15 +2,31 @@ import type { FileRef, Line } from "./effects.ts";
 import type { MachineFacts, Report, Situation } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
 
+/** A machine as it stands in a person's own list. */
+export interface KnownMachine {
+  readonly id: string;
+  /** As the owner calls it; empty: its kind says it. */
+  readonly title: string;
+  readonly facts: MachineFacts;
+}
+
+/** What came of looking at a photo; `not-checked`: it could not be opened here. */
+export type PhotoFound = "fine" | "dark" | "blurred" | "tiny" | "not-checked";
+
 /** What a question in the chat is about. */
 export type Asking =
   | { readonly about: "safety" }
+  /** Is it one of the machines this person told us of before? */
+  | { readonly about: "known"; readonly machines: readonly KnownMachine[] }
   | { readonly about: "kind"; readonly family?: string }
   | { readonly about: "fuel" }
   /** A check whose many answers are offered in two steps; `menu` is the step taken. */
   | { readonly about: "check"; readonly check: string; readonly menu?: string }
   | { readonly about: "act"; readonly act: string; readonly stage: "offer" | "result" }
-  | { readonly about: "equipment" }
+  /** What is at hand; `has` is what was ticked so far. */
+  | { readonly about: "equipment"; readonly has?: readonly string[] }
+  /** Checks and acts to look at on one walk to the machine, answered afterwards one by one. */
+  | { readonly about: "trip"; readonly checks: readonly string[] }
   | { readonly about: "photo" }
   | { readonly about: "urgency" }
   | { readonly about: "where" }
@@ -50,7 +66,12 @@ export type CaseHappening =
       readonly knowledge: string;
       readonly seed: number;
     }
-  | { readonly type: "machine.described"; readonly facts: Partial<MachineFacts> }
+  | {
+      readonly type: "machine.described";
+      readonly facts: Partial<MachineFacts>;
+      /** Set where it is a machine of the person's own list. */
+      readonly profile?: string;
+    }
   | { readonly type: "words.said"; readonly text: string }
   | { readonly type: "safety.answered"; readonly clear: boolean }
   | { readonly type: "flag.raised"; readonly flag: string }
@@ -137,6 +158,12 @@ export type CaseHappening =
       readonly correction: string;
     }
   | { readonly type: "case.reopened" }
+  | { readonly type: "photo.checked"; readonly file: string; readonly found: PhotoFound }
+  /** The one reminder after a silence. */
+  | { readonly type: "operator.reminded" }
+  /** Some days after the end: is it still fine? */
+  | { readonly type: "aftermath.asked" }
+  | { readonly type: "aftermath.told"; readonly fine: boolean }
   | { readonly type: "language.changed"; readonly language: string }
   | { readonly type: "operator.forgotten" };
 

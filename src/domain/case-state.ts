@@ -1,4 +1,4 @@
-import type { Asking, ConfirmedHow, End } from "./case-events.ts";
+import type { Asking, ConfirmedHow, End, PhotoFound } from "./case-events.ts";
 import type { FileRef, Line } from "./effects.ts";
 import type { ActDone, Evidence, MachineFacts, Report, Situation } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
@@ -35,6 +35,8 @@ export interface CaseState {
     readonly language: string;
   } | null;
   readonly machine: Partial<MachineFacts>;
+  /** Which machine of the operator's own list it is; null: none that is known yet. */
+  readonly profile: string | null;
   readonly words: readonly string[];
   readonly safety: "unasked" | "clear" | "not-clear";
   readonly flags: readonly {
@@ -73,10 +75,15 @@ export interface CaseState {
     readonly caption?: string;
     readonly from: Performer;
     readonly at: number;
+    readonly found?: PhotoFound;
   }[];
   readonly interview: "running" | "paused" | "ended";
   readonly endedBecause: string | null;
   readonly personWanted: boolean;
+  /** When the newest act was reported, milliseconds since 1970 UTC; null: none yet. */
+  readonly actedAt: number | null;
+  readonly reminded: boolean;
+  readonly aftermath: "unasked" | "asked" | "fine" | "came-back";
   readonly shopTold: boolean;
   readonly shopSaw: string | null;
   readonly visit: "none" | "assigned" | "started";
@@ -110,6 +117,8 @@ export function askingKey(asking: Asking): string {
       return `act:${asking.act}`;
     case "remedy":
       return `remedy:${asking.remedy}`;
+    case "known":
+      return "kind";
     default:
       return asking.about;
   }
@@ -121,6 +130,7 @@ export const emptyState = (id: string): CaseState => ({
   operator: { id: "", name: "", chat: "", language: "en" },
   technician: null,
   machine: {},
+  profile: null,
   words: [],
   safety: "unasked",
   flags: [],
@@ -141,6 +151,9 @@ export const emptyState = (id: string): CaseState => ({
   interview: "running",
   endedBecause: null,
   personWanted: false,
+  actedAt: null,
+  reminded: false,
+  aftermath: "unasked",
   shopTold: false,
   shopSaw: null,
   visit: "none",

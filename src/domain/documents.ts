@@ -1,6 +1,5 @@
-import type { CaseEvent } from "./case-events.ts";
+import type { CaseEvent, KnownMachine } from "./case-events.ts";
 import type { OutboxEntry } from "./effects.ts";
-import type { MachineFacts } from "./evidence.ts";
 
 /** The format number of every stored document; migrations lead up to it. */
 export const FORMAT = 1;
@@ -30,11 +29,8 @@ export interface CaseDocument extends Ledger {
   readonly events: readonly CaseEvent[];
 }
 
-export interface MachineProfile {
-  readonly id: string;
-  readonly title: string;
-  readonly facts: MachineFacts;
-}
+/** A machine of a person, remembered for the next time. */
+export type MachineProfile = KnownMachine;
 
 export interface PersonDocument extends Ledger {
   readonly kind: "person";
@@ -42,6 +38,8 @@ export interface PersonDocument extends Ledger {
   readonly chat: string;
   readonly language: string;
   readonly machines: readonly MachineProfile[];
+  /** What they have at hand, asked once; absent: not asked yet. */
+  readonly has?: readonly string[];
   readonly reachable: boolean;
 }
 

@@ -84,6 +84,12 @@ export interface Message {
   readonly endOffer?: boolean;
   readonly file?: FileRef;
   readonly place?: { readonly latitude: number; readonly longitude: number };
+  /** A drawing of our own, by its name; it is drawn when it is sent. */
+  readonly picture?: { readonly drawing: string; readonly machine: string };
+  /** A number to ring, as a card that the phone can dial. */
+  readonly card?: { readonly name: string; readonly phone: string };
+  /** A text that is sent as a file. */
+  readonly attachment?: { readonly name: string; readonly text: string };
 }
 
 /** What shall happen outside, as data. Nothing here has happened yet. */

@@ -79,6 +79,7 @@ export function applyAct(state: CaseState, event: EventOf<"act.done">): CaseStat
   return {
     ...state,
     epoch,
+    actedAt: event.at,
     acts: [...state.acts, { act: event.act, epoch, by: event.performer, outcome: event.outcome }],
     askedNow: [event.act],
     open: {

@@ -15,6 +15,12 @@ type Told = Exclude<
     >
 >;
 
+/** The operator's open question is about this, a machine of their own list being one of a kind. */
+function isAbout(state: CaseState, about: string): boolean {
+  const open = state.open.operator?.asking.about;
+  return open === about || (open === "known" && about === "kind");
+}
+
 /** Plain facts: what somebody told or sent. */
 export function applyTold(state: CaseState, event: Told): CaseState {
   const answered = (about: string, facts: Partial<CaseState>): CaseState => ({
@@ -22,13 +28,14 @@ export function applyTold(state: CaseState, event: Told): CaseState {
     ...facts,
     open: {
       ...state.open,
-      operator: state.open.operator?.asking.about === about ? null : state.open.operator,
+      operator: isAbout(state, about) ? null : state.open.operator,
     },
   });
   switch (event.type) {
     case "machine.described": {
       const about = event.facts.kind === undefined ? "fuel" : "kind";
-      return answered(about, { machine: { ...state.machine, ...event.facts } });
+      const machine = { ...state.machine, ...event.facts };
+      return answered(about, { machine, profile: event.profile ?? state.profile });
     }
     case "words.said":
       return { ...state, words: [...state.words, event.text] };
@@ -89,6 +96,19 @@ export function applyTold(state: CaseState, event: Told): CaseState {
       return { ...state, shopTold: true };
     case "shop.saw":
       return { ...state, shopSaw: event.by };
+    case "photo.checked":
+      return {
+        ...state,
+        files: state.files.map((one) =>
+          one.file.id === event.file ? { ...one, found: event.found } : one,
+        ),
+      };
+    case "operator.reminded":
+      return { ...state, reminded: true };
+    case "aftermath.asked":
+      return { ...state, aftermath: "asked" };
+    case "aftermath.told":
+      return { ...state, aftermath: event.fine ? "fine" : "came-back" };
     case "note.added":
       return {
         ...state,

@@ -22,6 +22,9 @@ export interface Rendered {
   readonly endShare?: boolean;
   readonly file?: FileRef;
   readonly place?: { readonly latitude: number; readonly longitude: number };
+  readonly picture?: Message["picture"];
+  readonly card?: Message["card"];
+  readonly attachment?: Message["attachment"];
 }
 
 /**

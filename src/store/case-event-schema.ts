@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
 import { Performer } from "../domain/vocabulary.ts";
 import { fileRef, line } from "./effect-schema.ts";
-import { actDone, report, someMachineFacts, urgency } from "./evidence-schema.ts";
+import { actDone, machineFacts, report, someMachineFacts, urgency } from "./evidence-schema.ts";
 import { exactly, list, text, whole } from "./exactly.ts";
 
 const about = <A extends Asking["about"], S extends z.ZodRawShape>(what: A, shape: S) =>
@@ -11,11 +11,15 @@ const about = <A extends Asking["about"], S extends z.ZodRawShape>(what: A, shap
 const asking = exactly<Asking>()(
   z.discriminatedUnion("about", [
     about("safety", {}),
+    about("known", {
+      machines: list(z.object({ id: text, title: text, facts: machineFacts })),
+    }),
     about("kind", { family: text.exactOptional() }),
     about("fuel", {}),
     about("check", { check: text, menu: text.exactOptional() }),
     about("act", { act: text, stage: z.enum(["offer", "result"]) }),
-    about("equipment", {}),
+    about("equipment", { has: list(text).exactOptional() }),
+    about("trip", { checks: list(text) }),
     about("photo", {}),
     about("urgency", {}),
     about("where", {}),
@@ -59,7 +63,7 @@ const contact = { name: text, chat: text, language: text };
 export const caseEvent = exactly<CaseEvent>()(
   z.discriminatedUnion("type", [
     event("case.opened", { operator: text, ...contact, knowledge: text, seed: whole }),
-    event("machine.described", { facts: someMachineFacts }),
+    event("machine.described", { facts: someMachineFacts, profile: text.exactOptional() }),
     event("words.said", { text }),
     event("safety.answered", { clear: z.boolean() }),
     event("flag.raised", { flag: text }),
@@ -97,6 +101,13 @@ export const caseEvent = exactly<CaseEvent>()(
     event("cause.confirmed", { faults: list(text), how, words: text.exactOptional() }),
     event("case.closed", { end, complaint: text, cause: text, correction: text }),
     event("case.reopened", {}),
+    event("photo.checked", {
+      file: text,
+      found: z.enum(["fine", "dark", "blurred", "tiny", "not-checked"]),
+    }),
+    event("operator.reminded", {}),
+    event("aftermath.asked", {}),
+    event("aftermath.told", { fine: z.boolean() }),
     event("language.changed", { language: z.string() }),
     event("operator.forgotten", {}),
   ]),

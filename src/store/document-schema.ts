@@ -46,6 +46,7 @@ export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<Document
       chat: text,
       language: text,
       machines: list(machine),
+      has: list(text).exactOptional(),
       reachable: z.boolean(),
     }),
   ),

@@ -75,6 +75,9 @@ const message = exactly<Message>()(
     endOffer: z.boolean().exactOptional(),
     file: fileRef.exactOptional(),
     place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
+    picture: z.object({ drawing: text, machine: text }).exactOptional(),
+    card: z.object({ name: text, phone: text }).exactOptional(),
+    attachment: z.object({ name: text, text }).exactOptional(),
   }),
 );
 

@@ -44,7 +44,7 @@ export function createWording(options: WordingOptions): Wording {
 }
 
 function render(message: Message, speaker: Speaker): Rendered {
-  const { file, place, offer, endOffer } = message;
+  const { file, place, offer, endOffer, picture, card, attachment } = message;
   return {
     ...layOut(
       message.lines.map((line) => worded(line, speaker)),
@@ -57,6 +57,9 @@ function render(message: Message, speaker: Speaker): Rendered {
     ...(endOffer !== undefined && { endShare: endOffer }),
     ...(file && { file }),
     ...(place && { place }),
+    ...(picture && { picture }),
+    ...(card && { card }),
+    ...(attachment && { attachment }),
   };
 }
 
