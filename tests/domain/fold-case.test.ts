@@ -14,7 +14,7 @@ const opened: CaseHappening = {
   seed: 3,
 };
 
-const after = (...happenings: CaseHappening[]) =>
+const caseAfter = (...happenings: CaseHappening[]) =>
   foldCase(
     "4F7K",
     [opened, ...happenings].map((one, index) => stamped(one, { at: index, by: "7", update: null })),
@@ -39,12 +39,12 @@ const ask = (revision: number): CaseHappening => ({
 
 describe("a case is the fold of its events", () => {
   it("knows who opened it and in which language", () => {
-    expect(after().operator).toEqual({ id: "7", name: "Ida", chat: "7", language: "en" });
+    expect(caseAfter().operator).toEqual({ id: "7", name: "Ida", chat: "7", language: "en" });
   });
 
   it("opens a question, and closes it when its check is answered", () => {
-    expect(after(ask(1)).open.operator?.revision).toBe(1);
-    const answered = after(ask(1), {
+    expect(caseAfter(ask(1)).open.operator?.revision).toBe(1);
+    const answered = caseAfter(ask(1), {
       type: "answer.given",
       report: report("slow"),
       check: "symptom",
@@ -54,7 +54,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("leaves the open question open when something else is told", () => {
-    const told = after(ask(1), {
+    const told = caseAfter(ask(1), {
       type: "answer.given",
       report: report("dim", { observation: "lights-on" }),
     });
@@ -62,7 +62,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("replaces an answer to the same thing in the same epoch, from the same side only", () => {
-    const state = after(
+    const state = caseAfter(
       { type: "answer.given", report: report("slow") },
       { type: "answer.given", report: report("nothing") },
       { type: "answer.given", report: report("one-click", { reporter: "technician" }) },
@@ -74,7 +74,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("takes a withdrawn answer out and can be given it again", () => {
-    const state = after(
+    const state = caseAfter(
       { type: "answer.given", report: report("slow") },
       { type: "answer.withdrawn", observation: "on-start", epoch: 0 },
     );
@@ -82,7 +82,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("opens an epoch with each act, so that what happens now may be asked again", () => {
-    const state = after(
+    const state = caseAfter(
       ask(1),
       { type: "answer.given", report: report("slow"), check: "symptom" },
       { type: "act.done", act: "charge-battery", performer: "operator", outcome: "no-change" },
@@ -93,7 +93,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("counts a repair that changed nothing as an act of the technician", () => {
-    const state = after({
+    const state = caseAfter({
       type: "remedy.done",
       remedy: "replace-battery",
       fault: "battery-flat",
@@ -105,18 +105,22 @@ describe("a case is the fold of its events", () => {
   });
 
   it("remembers a passed question, but not one that was only gone back from", () => {
-    const passed = after(ask(1), { type: "question.passed", asking: symptom, why: "dont-know" });
+    const passed = caseAfter(ask(1), {
+      type: "question.passed",
+      asking: symptom,
+      why: "dont-know",
+    });
     expect(passed.passed).toEqual(["check:symptom"]);
-    const back = after(ask(1), { type: "question.passed", asking: symptom, why: "back" });
+    const back = caseAfter(ask(1), { type: "question.passed", asking: symptom, why: "back" });
     expect(back.passed).toEqual([]);
     expect(back.open.operator).toBeNull();
   });
 
   it("keeps a danger until somebody has seen it", () => {
-    const raised = after({ type: "flag.raised", flag: "fuel-leak" });
+    const raised = caseAfter({ type: "flag.raised", flag: "fuel-leak" });
     expect(raised.safety).toBe("not-clear");
     expect(raised.flags[0]?.seenBy).toBeNull();
-    const seen = after(
+    const seen = caseAfter(
       { type: "flag.raised", flag: "fuel-leak" },
       { type: "flag.seen", flag: "fuel-leak" },
     );
@@ -124,7 +128,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("opens and closes a visit, and opens a closed case again", () => {
-    const closed = after(
+    const closed = caseAfter(
       { type: "case.assigned", technician: "9", name: "Ole", chat: "9", language: "de" },
       { type: "visit.started" },
       { type: "cause.confirmed", faults: ["battery-flat"], how: "measured" },
@@ -138,7 +142,7 @@ describe("a case is the fold of its events", () => {
     );
     expect(closed.closed?.end).toBe("visit");
     expect(closed.visit).toBe("started");
-    const again = after(
+    const again = caseAfter(
       { type: "case.closed", end: "called-off", complaint: "", cause: "", correction: "" },
       { type: "case.reopened" },
     );
@@ -146,7 +150,7 @@ describe("a case is the fold of its events", () => {
   });
 
   it("forgets a person but not what was found out about the machine", () => {
-    const state = after(
+    const state = caseAfter(
       { type: "words.said", text: "my mower" },
       { type: "phone.told", phone: "123" },
       { type: "answer.given", report: report("slow") },

@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { nextQuestion } from "../../src/talk/next-question.ts";
+import { Dialog } from "../helpers/dialog.ts";
+
+const about = (dialog: Dialog) => {
+  const next = nextQuestion(dialog.state, dialog.desk);
+  return next.kind === "ask" ? next.asking.about : next.kind;
+};
+
+describe("what comes next", () => {
+  it("is safety first, then the kind, then the symptom", () => {
+    const dialog = new Dialog();
+    expect(about(dialog)).toBe("safety");
+    dialog.say("hello").press("All is safe");
+    expect(dialog.state.open.operator?.asking.about).toBe("kind");
+  });
+
+  it("is the same for the same case, however often it is asked", () => {
+    const dialog = new Dialog().say("petrol ride-on mower, one click").press("All is safe");
+    expect(nextQuestion(dialog.state, dialog.desk)).toEqual(
+      nextQuestion(dialog.state, dialog.desk),
+    );
+  });
+
+  it("is what the shop needs once the engine has heard enough, each of it only once", () => {
+    const dialog = new Dialog().say("petrol ride-on mower, one click").press("All is safe");
+    const asked: string[] = [];
+    for (let n = 0; n < 40 && dialog.state.open.operator !== null; n += 1) {
+      asked.push(dialog.state.open.operator.asking.about);
+      const labels = dialog.labels();
+      const pass = labels.find((one) => /I don't know|Skip|I can't|None/.test(one)) ?? labels[0];
+      dialog.press(pass ?? "");
+    }
+    const wanted = ["urgency", "where", "phone"];
+    for (const one of wanted) expect(asked.filter((about) => about === one)).toHaveLength(1);
+    expect(about(dialog)).toBe("done");
+  });
+});
