@@ -84,12 +84,17 @@ function compileObservations(
     for (const id of members.observations) {
       const source = knowledge.observations.get(id);
       if (source === undefined) continue;
+      let predictive: Float64Array | null = null;
       compiled.set(id, {
         source,
         isList: isList(source.kind),
         stateIndex: new Map(source.states.map((state, index) => [state.id, index])),
         group,
-        predictive: priorPredictive(members, id, hypotheses),
+        // Only hedged words need it, and a simulated circuit takes its time to say it.
+        get predictive() {
+          predictive ??= priorPredictive(members, id, hypotheses);
+          return predictive;
+        },
       });
     }
   }

@@ -31,12 +31,11 @@ export function reportLikelihood(
   if (weights === null) return null;
   const confusion = observation.source.confusion[report.reporter];
   const likelihood = Float64Array.from(confusion, (row) => dot(row, weights));
-  return hedged(likelihood, observation.predictive, hedge);
+  return hedge === 0 ? likelihood : hedged(likelihood, observation.predictive, hedge);
 }
 
 /** Mixes towards the report's own marginal, which says nothing. */
 function hedged(likelihood: Float64Array, predictive: Float64Array, hedge: number): Float64Array {
-  if (hedge === 0) return likelihood;
   const marginal = dot(predictive, likelihood);
   return likelihood.map((value) => (1 - hedge) * value + hedge * marginal);
 }
@@ -109,7 +108,8 @@ function memberLikelihood(
   report: Report,
   said: { readonly present: readonly string[]; readonly absent: readonly string[] },
 ): Float64Array {
-  const { source, stateIndex, predictive } = observation;
+  const { source, stateIndex } = observation;
+  const predictive = report.hedge === 0 ? null : observation.predictive;
   const result = new Float64Array(2 * source.states.length).fill(1);
   const [whenPresent, whenAbsent] = source.confusion[report.reporter];
   const say = (members: readonly string[], column: number): void => {
@@ -118,7 +118,8 @@ function memberLikelihood(
       if (m === undefined) throw new UnknownId("state", `${source.id} ${member}`);
       const yes = whenPresent?.[column] ?? 1;
       const no = whenAbsent?.[column] ?? 1;
-      const marginal = (predictive[m] ?? 0) * yes + (1 - (predictive[m] ?? 0)) * no;
+      const usual = predictive?.[m] ?? 0;
+      const marginal = usual * yes + (1 - usual) * no;
       result[2 * m] = (1 - report.hedge) * no + report.hedge * marginal;
       result[2 * m + 1] = (1 - report.hedge) * yes + report.hedge * marginal;
     }
