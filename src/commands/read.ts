@@ -3,7 +3,7 @@ import { type CommandLine, commandLine, optionValue } from "./options.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
 const usage =
-  'Use it as npm run -s read -- [--lang en] [--expecting OBSERVATION] [--volts 12] "TEXT" (- = stdin)\n';
+  'Use it as: npm run -s read -- [--lang L] [--expecting OBSERVATION] [--volts 12] "TEXT"\n';
 
 /**
  * `read`: what the reader makes of a text, as JSON. Without `--lang` the language is detected among

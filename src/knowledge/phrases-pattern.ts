@@ -10,8 +10,9 @@ const WORD = /^=?[\p{L}\p{M}\p{N}'’]+(?:-[\p{L}\p{M}\p{N}'’]+)*$/u;
 export type Classes = ReadonlyMap<string, readonly string[]>;
 
 /**
- * Reads one phrase: words with blanks between them; `a|b` one or the other, `a-b` two words as
- * one of them, `=a` exactly this form; `word?` may be left out; `$name` any word of a class; `..` up to three words of any kind; `^` a clause's edge.
+ * Reads one phrase: words with blanks between them; `a|b` one or the other, `a-b` two words as one
+ * of them, `=a` exactly this form; `word?` may be left out; `$name` any word of a class; `..` up to
+ * three words of any kind; `^` a clause's edge.
  *
  * @returns the pattern, or plain sentences about every mistake
  */

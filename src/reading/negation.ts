@@ -6,9 +6,10 @@ import type { Match } from "./patterns.ts";
 const REACH = 6;
 
 /**
- * For each match, whether words inside it or before it in its clause deny it. A denial does not reach
- * over "just", over a new subject ("it won't start, it clicks") or over another match, unless the two
- * are joined by "or"; it does reach through verbs of hearing and seeing ("I don't hear it click").
+ * For each match, whether words inside it or around it in its clause deny it. A denial does not
+ * reach over "just", over a new subject ("it won't start, it clicks") or over another match, unless
+ * the two are joined by "or"; it does reach through verbs of hearing and seeing ("I don't hear it
+ * click"), and back from behind ("smoke: none").
  */
 export function denials<Owner>(
   text: Clauses,
