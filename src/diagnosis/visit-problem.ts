@@ -33,14 +33,15 @@ export function visitProblem(
   },
 ): VisitProblem {
   const situation: Situation = { ...at.situation, performer: "technician", place: "at-machine" };
-  const { probability } = at;
+  const done = new Set(evidence.acts.map((act) => act.act));
+  const probability = leftOver(model, at.probability, done);
   const seen = seenNow(model, evidence);
   const troubles = troublesOf(model, probability);
   const access = [...model.knowledge.accessGroups.keys()];
   const { checks, waiting, acts } = candidates({ model, evidence, situation, probability, seen });
   const prices = pricesOf(model, shortlist(model, probability), situation);
   const cures = [
-    ...remedyActions(troubles, { access, onBoard: at.onBoard }),
+    ...remedyActions(troubles, { access, onBoard: at.onBoard }).filter(({ id }) => !done.has(id)),
     ...actActions(
       troubles,
       acts.filter((act) => act.yields === undefined),
@@ -70,6 +71,32 @@ export function visitProblem(
     access,
     runs: probability[NOTHING_WRONG] ?? 0,
   };
+}
+
+/**
+ * Belief over what is left after repairs that did not end the trouble: of a pair with one fault
+ * repaired, the other.
+ */
+function leftOver(
+  model: Model,
+  probability: Float64Array,
+  done: ReadonlySet<string>,
+): Float64Array {
+  const { faults, first, second, count } = model.hypotheses;
+  const repaired = faults.map(
+    (id) => model.knowledge.faults.get(id)?.remedies.some((remedy) => done.has(remedy)) === true,
+  );
+  if (!repaired.includes(true)) return probability;
+  const left = Float64Array.from(probability);
+  for (let h = 1 + faults.length; h < count - 1; h++) {
+    const a = first[h] ?? 0;
+    const b = second[h] ?? 0;
+    if (repaired[a] === repaired[b]) continue;
+    const other = 1 + (repaired[a] === true ? b : a);
+    left[other] = (left[other] ?? 0) + (left[h] ?? 0);
+    left[h] = 0;
+  }
+  return left;
 }
 
 function testOf(

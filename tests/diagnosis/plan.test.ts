@@ -118,6 +118,16 @@ describe("the plan of a visit", () => {
     );
   });
 
+  it("does not repeat a repair that did not help, and goes on to what is left", () => {
+    const evidence: Evidence = {
+      reports: [],
+      acts: [{ act: "mend-battery", epoch: 1, by: "technician", outcome: "no-change" }],
+    };
+    const again = planVisit(model, evidence, technicianThere);
+    expect(again.steps.map((step) => step.id)).not.toContain("mend-battery");
+    expect(again.steps.map((step) => step.id)).toContain("mend-starter");
+  });
+
   it("looks for the cause after curing only what it brought along", () => {
     const pair = makeKnowledge({
       faults: [
