@@ -8,6 +8,7 @@ import { type Policy, pricesOf } from "./cost-to-go.ts";
 import { savedByAsking } from "./look-ahead.ts";
 import { doesNotFit } from "./misfits.ts";
 import type { Model } from "./model.ts";
+import { nextOnSite } from "./next-on-site.ts";
 import { bestWithoutHelp, differenceOf, type Portfolio, portfolioOf } from "./policies.ts";
 import { endedBy, savedBy, selfHelps } from "./self-help.ts";
 import { shortlist } from "./shortlist.ts";
@@ -79,6 +80,8 @@ export function chooseNext(
     probability,
     seen: seenNow(model, evidence),
   };
+  const onSite = situation.performer === "technician" && situation.place === "at-machine";
+  if (onSite) return nextOnSite(looking, belief);
   const options = optionsOf(looking, budget);
   if (options.length === 0) return { kind: "stop", because: "nothing-left" };
   const worth = worthDoing(options, situation);

@@ -5,6 +5,7 @@ import { channelOf, seenNow } from "../../src/diagnosis/channel.ts";
 import { compileModel } from "../../src/diagnosis/compile.ts";
 import { pricesOf } from "../../src/diagnosis/cost-to-go.ts";
 import { chooseNext } from "../../src/diagnosis/next-check.ts";
+import { planVisit } from "../../src/diagnosis/plan.ts";
 import { portfolioOf } from "../../src/diagnosis/policies.ts";
 import { shortlist } from "../../src/diagnosis/shortlist.ts";
 import { answersOn, answerValue } from "../../src/diagnosis/value.ts";
@@ -19,6 +20,7 @@ import {
   makeObservation,
   makePart,
   makeRemedy,
+  noisyConfusion,
   someMachine,
 } from "../helpers/knowledge-maker.ts";
 import { operatorThere, technicianThere, told } from "../helpers/told.ts";
@@ -132,11 +134,19 @@ describe("the next check", () => {
     expect(only({})).toMatchObject({ kind: "ask", check: "c" });
   });
 
-  it("lets a technician measure what an operator told", () => {
+  it("is the plan's first check for a technician at the machine, who may measure anew", () => {
     const known: Evidence = { reports: [told("tell", "x")], acts: [] };
-    const noisy = twoFaults();
-    const open = chosen(noisy, technicianThere, known);
-    expect(open).not.toEqual({ kind: "stop", because: "nothing-left" });
+    const knowledge = twoFaults();
+    const unsure = { ...knowledge, observations: new Map(knowledge.observations) };
+    const confusion = { ...noisyConfusion(2, 0.6), technician: noisyConfusion(2, 0.99).technician };
+    const tell = makeObservation("tell", ["x", "y"], [0.5, 0.5], { confusion });
+    unsure.observations.set("tell", tell);
+    const next = chosen(unsure, technicianThere, known);
+    expect(next).toMatchObject({ kind: "ask", check: "ask-tell", decides: "order" });
+    const { steps } = planVisit(compileModel(unsure, someMachine), known, technicianThere);
+    expect(steps[0]?.id).toBe("ask-tell");
+    const clear = twoFaults({ faults: [makeFault("a", { remedies: ["mend-a"] })] });
+    expect(chosen(clear, technicianThere)).toEqual({ kind: "stop", because: "clear-enough" });
   });
 
   it("asks what must come first before what depends on it", () => {

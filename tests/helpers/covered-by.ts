@@ -123,6 +123,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/diagnosis/mind-changer.ts": "tests/diagnosis/ranking.test.ts",
   "src/diagnosis/misfits.ts": "tests/diagnosis/ranking.test.ts",
   "src/diagnosis/model.ts": "tests/diagnosis/belief.test.ts",
+  "src/diagnosis/next-on-site.ts": "tests/diagnosis/next-check.test.ts",
   "src/diagnosis/plan-minutes.ts": "tests/diagnosis/plan.test.ts",
   "src/diagnosis/plan-steps.ts": "tests/diagnosis/plan.test.ts",
   "src/diagnosis/plan-tree.ts": "tests/diagnosis/repair-search.test.ts",
