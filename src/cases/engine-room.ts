@@ -21,8 +21,11 @@ export interface EngineRoom {
 
 export interface EngineRoomParts {
   readonly knowledge: Knowledge;
-  /** What the shop has learned, and the weather it expects at the time. */
-  readonly options?: (state: CaseState) => ModelOptions;
+  /**
+   * What the shop has learned, the weather at the time, simulated circuits; the key tells one set
+   * of options from another.
+   */
+  readonly options?: (state: CaseState) => { readonly key: string; readonly options: ModelOptions };
   /** Minutes to the machine, where the place is known. */
   readonly travelMinutes?: (state: CaseState) => number | undefined;
 }
@@ -34,8 +37,8 @@ export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
 
   function modelOf(state: CaseState): Model {
     const machine = machineOf(state);
-    const options = parts.options?.(state);
-    const key = JSON.stringify([machine, options ?? null]);
+    const { key: optionsKey, options } = parts.options?.(state) ?? { key: "", options: {} };
+    const key = JSON.stringify([machine, optionsKey]);
     const known = models.get(key);
     const model = known ?? compileModel(parts.knowledge, machine, options);
     models.delete(key);

@@ -1,7 +1,9 @@
 import { join } from "node:path";
+import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Reader, ReaderModel } from "../domain/reading.ts";
 import type { Problem, Result } from "../domain/result.ts";
+import { loadCircuits } from "../knowledge/circuit-files.ts";
 import { loadKnowledge } from "../knowledge/load.ts";
 import { loadPhrases } from "../knowledge/phrases.ts";
 import { createReader } from "../reading/reader.ts";
@@ -14,6 +16,7 @@ export interface Workshop {
   readonly model: ReaderModel;
   /** Languages the reader knows, English first. */
   readonly languages: readonly string[];
+  readonly circuits: ReadonlyMap<string, CircuitNetwork>;
 }
 
 function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>> {
@@ -31,6 +34,8 @@ export async function openWorkshop(root: string): Promise<Result<Workshop>> {
   if (!knowledge.ok) return knowledge;
   const phrases = loadPhrases(root, statesOf(knowledge.value));
   if (!phrases.ok) return phrases;
+  const { circuits, problems } = loadCircuits(root);
+  if (problems.length > 0) return { ok: false, problems };
   const model = readerModel(knowledge.value);
   return {
     ok: true,
@@ -39,6 +44,7 @@ export async function openWorkshop(root: string): Promise<Result<Workshop>> {
       reader: createReader(phrases.value, model),
       model,
       languages: phrases.value.map((one) => one.language),
+      circuits,
     },
   };
 }

@@ -1,0 +1,34 @@
+import type { ModelOptions } from "../diagnosis/compile.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { ShopSettings } from "../domain/settings.ts";
+import { machineOf } from "../talk/desk.ts";
+import { plainState } from "../talk/place.ts";
+import type { CircuitBanks, Weather } from "./circuit-banks.ts";
+
+/** The observation that tells the weather at the machine. */
+const OUTDOORS = "outdoors";
+/** Where the shop states no temperatures of its own: a mild day. */
+const MILD_CELSIUS = 20;
+
+function weatherOf(state: CaseState, settings: ShopSettings): Weather {
+  const told = plainState(state, OUTDOORS);
+  const month = new Date(state.opened.at).getUTCMonth();
+  const usualCelsius = settings.monthlyTemperatures?.[month] ?? MILD_CELSIUS;
+  return told === null ? { usualCelsius } : { told, usualCelsius };
+}
+
+/**
+ * What the engine is compiled with for a case: the simulated circuits of its machine at its
+ * temperature, as far as they stand; until then it weighs by rows.
+ */
+export function engineOptions(
+  banks: CircuitBanks,
+  settings: ShopSettings,
+): (state: CaseState) => { readonly key: string; readonly options: ModelOptions } {
+  return (state) => {
+    const weather = weatherOf(state, settings);
+    const joint = banks.now(machineOf(state), weather);
+    const key = `${weather.told ?? weather.usualCelsius} ${joint.length}`;
+    return { key, options: { joint } };
+  };
+}
