@@ -1,4 +1,4 @@
-import { compileModel } from "../diagnosis/compile.ts";
+import type { Model } from "../diagnosis/model.ts";
 import { chooseNext } from "../diagnosis/next-check.ts";
 import type { Evidence, Report, Situation } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
@@ -48,14 +48,11 @@ const knows = (reports: readonly Report[], observation: string) =>
 /**
  * Plays the operator's interview on a written-down case: the opening, the symptom, then only what
  * the engine asks until it stops. What the file does not say is answered "I don't know".
+ * @param model the knowledge compiled for the case's machine
  * @param most stop after this many questions
  */
-export function simulateInterview(
-  read: ReadCase,
-  knowledge: Knowledge,
-  most = MOST_QUESTIONS,
-): Interview {
-  const model = compileModel(knowledge, read.machine);
+export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUESTIONS): Interview {
+  const { knowledge } = model;
   const place = read.operator.filter((report) => report.observation === AT_MACHINE);
   const progress: Progress = {
     reports: [...read.opening, ...place],

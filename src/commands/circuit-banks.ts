@@ -4,10 +4,11 @@ import { type BankRequest, bandsAt, STANDING_MACHINES, weighBanks } from "../cir
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import { createJoint } from "../circuit/joint.ts";
 import type { CircuitNetwork, JointLikelihood } from "../domain/circuit.ts";
-import type { MachineFacts } from "../domain/evidence.ts";
+import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
-import type { BankBuilder } from "../knowledge/bank-builder.ts";
+import { type BankBuilder, createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { type BankStore, openBankStore } from "../knowledge/bank-store.ts";
+import type { Workshop } from "./workshop.ts";
 
 /** The same file, model and seed always give the same bank. */
 const SEED = 20_251;
@@ -128,4 +129,39 @@ export function openCircuitBanks(options: CircuitBanksOptions): CircuitBanks {
     },
     generation: () => generation,
   };
+}
+
+/** No simulated circuits: everything is weighed by rows. */
+export const noBanks: CircuitBanks = {
+  now: () => [],
+  ready: async () => [],
+  generation: () => 0,
+};
+
+/** Banks of all the workshop's circuits, built in workers where they are not on disk yet. */
+export function openBanks(
+  root: string,
+  { circuits, knowledge }: Workshop,
+  report: (error: unknown) => void = () => undefined,
+): CircuitBanks {
+  return openCircuitBanks({ circuits, knowledge, root, build: createWorkerBuilder(), report });
+}
+
+/** Banks that are on disk already; nothing is built, so that a command answers at once. */
+export function openStoredBanks(root: string, { circuits, knowledge }: Workshop): CircuitBanks {
+  const build = () => Promise.reject(new Error("not built"));
+  return openCircuitBanks({ circuits, knowledge, root, build });
+}
+
+/** The observation that tells the weather at the machine. */
+const OUTDOORS = "outdoors";
+/** Where nothing is known: a mild day. */
+export const MILD_CELSIUS = 20;
+
+/** The weather as far as reports tell it. */
+export function weatherTold(reports: readonly Report[]): Weather {
+  const said = reports.findLast((report) => report.observation === OUTDOORS)?.said;
+  if (said?.kind !== "states") return { usualCelsius: MILD_CELSIUS };
+  const [told] = Object.entries(said.weights).sort((a, b) => b[1] - a[1])[0] ?? [];
+  return told === undefined ? { usualCelsius: MILD_CELSIUS } : { told, usualCelsius: MILD_CELSIUS };
 }

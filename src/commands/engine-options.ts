@@ -2,19 +2,12 @@ import type { ModelOptions } from "../diagnosis/compile.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import { machineOf } from "../talk/desk.ts";
-import { plainState } from "../talk/place.ts";
-import type { CircuitBanks, Weather } from "./circuit-banks.ts";
-
-/** The observation that tells the weather at the machine. */
-const OUTDOORS = "outdoors";
-/** Where the shop states no temperatures of its own: a mild day. */
-const MILD_CELSIUS = 20;
+import { type CircuitBanks, MILD_CELSIUS, type Weather, weatherTold } from "./circuit-banks.ts";
 
 function weatherOf(state: CaseState, settings: ShopSettings): Weather {
-  const told = plainState(state, OUTDOORS);
   const month = new Date(state.opened.at).getUTCMonth();
   const usualCelsius = settings.monthlyTemperatures?.[month] ?? MILD_CELSIUS;
-  return told === null ? { usualCelsius } : { told, usualCelsius };
+  return { ...weatherTold(state.answers.map(({ report }) => report)), usualCelsius };
 }
 
 /**

@@ -7,6 +7,7 @@ import type { Model } from "../diagnosis/model.ts";
 import { rankCauses } from "../diagnosis/ranking.ts";
 import type { Evidence } from "../domain/evidence.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
+import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";
 import { type GroupForecast, type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
@@ -23,14 +24,20 @@ interface Told {
   readonly answered: number;
 }
 
+/** A case with the model of its machine. */
+export interface FieldCase {
+  readonly read: ReadCase;
+  readonly model: Model;
+}
+
 /** What is known of a case at a stage. */
-function toldAt(stage: Stage, read: ReadCase, workshop: Workshop): Told {
+function toldAt(stage: Stage, { read, model }: FieldCase): Told {
   const quiet = { asked: 0, answered: 0 };
   switch (stage) {
     case "opening":
       return { evidence: evidenceFrom(read.opening, []), ...quiet };
     case "operator": {
-      const { evidence, asked, answered } = simulateInterview(read, workshop.knowledge);
+      const { evidence, asked, answered } = simulateInterview(read, model);
       return { evidence, asked, answered };
     }
     case "operator-all":
@@ -51,26 +58,36 @@ function byGroup(model: Model, evidence: Evidence): Record<string, number> {
 }
 
 /** One forecast per case at a stage; cases without a known group are left out. */
-export function forecastsAt(
-  stage: Stage,
-  cases: readonly ReadCase[],
-  workshop: Workshop,
-): GroupForecast[] {
+export function forecastsAt(stage: Stage, cases: readonly FieldCase[]): GroupForecast[] {
   return cases
-    .filter((read) => read.file.group.length > 0)
-    .map((read) => {
-      const model = compileModel(workshop.knowledge, read.machine);
-      const { evidence, asked, answered } = toldAt(stage, read, workshop);
+    .filter(({ read }) => read.file.group.length > 0)
+    .map((one) => {
+      const { file } = one.read;
+      const { evidence, asked, answered } = toldAt(stage, one);
       return {
-        id: read.file.id,
-        strict: read.file.strict,
-        truth: read.file.group,
-        byGroup: byGroup(model, evidence),
-        priors: byGroup(model, { reports: [], acts: [] }),
+        id: file.id,
+        strict: file.strict,
+        truth: file.group,
+        byGroup: byGroup(one.model, evidence),
+        priors: byGroup(one.model, { reports: [], acts: [] }),
         asked,
         answered,
       };
     });
+}
+
+/** The cases with their models; simulated circuits are waited for, so that figures are the same each time. */
+async function withModels(
+  cases: readonly ReadCase[],
+  workshop: Workshop,
+  banks: CircuitBanks,
+): Promise<FieldCase[]> {
+  const done: FieldCase[] = [];
+  for (const read of cases) {
+    const joint = await banks.ready(read.machine, weatherTold([...read.opening, ...read.operator]));
+    done.push({ read, model: compileModel(workshop.knowledge, read.machine, { joint }) });
+  }
+  return done;
 }
 
 const percent = (value: number) => `${Math.round(100 * value)} %`.padStart(5);
@@ -111,11 +128,11 @@ async function filesOf(folder: string): Promise<readonly string[]> {
 
 /** `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause. */
 export async function fieldCommand(args: readonly string[], io: CommandIo): Promise<number> {
-  const line = commandLine(args, { flags: ["json"], valued: ["stage", "lang"] });
+  const line = commandLine(args, { flags: ["json", "rows"], valued: ["stage", "lang"] });
   const [name] = line.words;
   const stage = optionValue(line, "stage", "");
   if (name === undefined || line.unknown.length > 0 || (stage !== "" && !isStage(stage))) {
-    io.stderr(`Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json]\n`);
+    io.stderr(`Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json] [--rows]\n`);
     return 2;
   }
   const folder = isAbsolute(name) ? name : join(io.cwd, name);
@@ -143,7 +160,11 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
     return 2;
   }
   const wanted = isStage(stage) ? [stage] : stages;
-  const scores = wanted.map((one) => scoreStage(one, forecastsAt(one, cases, workshop.value)));
+  const rows = line.options["rows"] === true;
+  if (!rows) io.stderr("Simulating starting circuits where they are not on disk yet …\n");
+  const banks = rows ? noBanks : openBanks(io.root, workshop.value);
+  const ready = await withModels(cases, workshop.value, banks);
+  const scores = wanted.map((one) => scoreStage(one, forecastsAt(one, ready)));
   if (line.options["json"] === true) {
     io.stdout(`${JSON.stringify(isStage(stage) ? scores[0] : scores, null, 2)}\n`);
   } else io.stdout(scores.map(stageText).join("\n"));

@@ -1,16 +1,23 @@
 import { evidenceFrom, type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
+import type { Model } from "../diagnosis/model.ts";
 import { triage } from "../diagnosis/triage.ts";
 import type { Situation } from "../domain/evidence.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { Next, PlanStep, Triage } from "../domain/triage.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
+import { openStoredBanks, weatherTold } from "./circuit-banks.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
 import { rankedText } from "./rank-text.ts";
 import type { Ranked } from "./ranked.ts";
 import { openSpeech } from "./speech.ts";
-import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
+import { brokenFlows, openWorkshop } from "./workshop.ts";
+
+/** Said where no simulated circuit stands on disk for a machine. */
+const BY_ROWS =
+  "weighed by rows alone; no simulated circuit is on disk for this machine " +
+  "(npm start and npm run field make them)\n";
 
 /** The same file always gives the same plan. */
 const SEED = 1;
@@ -31,9 +38,8 @@ function situationOf(read: ReadCase): Situation {
 }
 
 /** Ranks one case as read. */
-export function rankCase(read: ReadCase, workshop: Workshop, word: Word): Ranked {
-  const { knowledge } = workshop;
-  const model = compileModel(knowledge, read.machine);
+export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
+  const { knowledge } = model;
   const reports = [...read.opening, ...read.operator, ...read.technician];
   const found = triage(model, evidenceFrom(reports, read.acts), situationOf(read), { seed: SEED });
   const cautionsOf = (hazards: readonly string[]) =>
@@ -132,9 +138,17 @@ export async function rankCommand(args: readonly string[], io: CommandIo): Promi
   const speech = openSpeech(io.root, workshop.value.knowledge, { timeZone: "UTC" });
   const language = optionValue(line, "lang", "en");
   const word: Word = (key) => speech.word(key, language);
-  const ranked = parsed.value.cases.map((file) =>
-    rankCase(readCase(file, workshop.value), workshop.value, word),
-  );
+  const banks = openStoredBanks(io.root, workshop.value);
+  const ranked: Ranked[] = [];
+  for (const file of parsed.value.cases) {
+    const read = readCase(file, workshop.value);
+    const told = weatherTold([...read.opening, ...read.operator]);
+    const joint = await banks.ready(read.machine, told).catch(() => []);
+    if (joint.length === 0) io.stderr(`${read.file.id}: ${BY_ROWS}`);
+    ranked.push(
+      rankCase(read, compileModel(workshop.value.knowledge, read.machine, { joint }), word),
+    );
+  }
   if (line.options["json"] === true) {
     io.stdout(`${JSON.stringify(parsed.value.isList ? ranked : ranked[0], null, 2)}\n`);
   } else io.stdout(ranked.map((one) => rankedText(one)).join("\n"));

@@ -15,14 +15,13 @@ import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import type { ShopSettings } from "../domain/settings.ts";
-import { createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { takeInstanceLock } from "../store/instance-lock.ts";
 import { openLowdbStore } from "../store/lowdb-store.ts";
 import { createQuarantine } from "../store/quarantine.ts";
 import { phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { realChance } from "./chance.ts";
-import { type CircuitBanks, openCircuitBanks } from "./circuit-banks.ts";
+import { openBanks } from "./circuit-banks.ts";
 import { engineOptions } from "./engine-options.ts";
 import { introductionOf } from "./introduction.ts";
 import { openSpeech } from "./speech.ts";
@@ -85,12 +84,6 @@ function pressWords({ knowledge }: Workshop): string[] {
   ];
 }
 
-/** Simulated machines; what has to be built is built in workers while rows serve. */
-function openBanks(root: string, { circuits, knowledge }: Workshop, log: Log): CircuitBanks {
-  const report = (error: unknown) => log("circuit-bank", { error });
-  return openCircuitBanks({ circuits, knowledge, root, build: createWorkerBuilder(), report });
-}
-
 /** Opens the store, wires everything together and begins to receive. */
 export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const { settings, workshop, log } = options;
@@ -124,9 +117,10 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     throw error;
   });
   const link = (token: string) => `https://t.me/${bot.username}?start=${token}`;
+  const banks = openBanks(options.root, workshop, (error) => log("circuit-bank", { error }));
   const engine = createEngineRoom({
     knowledge,
-    options: engineOptions(openBanks(options.root, workshop, log), settings),
+    options: engineOptions(banks, settings),
   });
   const languages = settings.languages.filter((one) => speech.languages.includes(one));
   const desk = (now: number): Desk => {
