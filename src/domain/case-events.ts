@@ -41,7 +41,13 @@ export type Asking =
   /** What it was, and whether it ran and restarted afterwards. */
   | { readonly about: "cause" }
   | { readonly about: "cause-words" }
-  | { readonly about: "ran"; readonly remedy?: string };
+  | { readonly about: "ran"; readonly remedy?: string }
+  /** Before it is given back: do the interlocks still hold the start? `check`: in its own words. */
+  | { readonly about: "hand-back"; readonly check?: string }
+  /** Why that could not be tested. */
+  | { readonly about: "hand-back-why"; readonly check?: string }
+  /** What a second visit has to bring. */
+  | { readonly about: "missing" };
 
 export type End =
   | "solved-by-chat"
@@ -51,7 +57,15 @@ export type End =
   | "loan-machine"
   | "referred"
   | "nothing-found"
-  | "called-off";
+  | "called-off"
+  /** The same trouble as another case, which goes on. */
+  | "duplicate";
+
+export const payers = ["own", "warranty", "contract", "comeback"] as const;
+export type Payer = (typeof payers)[number];
+
+/** What the counter was asked to write next, about a case. */
+export type CounterPrompt = "ask" | "heard" | "book" | "merge";
 
 export type ConfirmedHow = "ran-after-this" | "measured" | "several-at-once" | "guess";
 
@@ -84,6 +98,8 @@ export type CaseHappening =
       readonly revision: number;
       /** What its message said before the question: kept, so that the answered one still says it. */
       readonly before?: readonly Line[];
+      /** How many more were said to follow, where that was said. */
+      readonly aboutMore?: number;
     }
   | {
       readonly type: "question.passed";
@@ -165,7 +181,55 @@ export type CaseHappening =
   | { readonly type: "aftermath.asked" }
   | { readonly type: "aftermath.told"; readonly fine: boolean }
   | { readonly type: "language.changed"; readonly language: string }
-  | { readonly type: "operator.forgotten" };
+  | { readonly type: "operator.forgotten" }
+  | {
+      readonly type: "hand-back.checked";
+      /** The check's id; `interlocks` where the knowledge has none of its own. */
+      readonly check: string;
+      readonly outcome: "fine" | "not-fine" | "could-not";
+      readonly why?: string;
+    }
+  /** The visit ended without the repair: something was missing. */
+  | { readonly type: "visit.cut-short"; readonly missing: string }
+  /** What the work took; a later one replaces what it names. */
+  | {
+      readonly type: "work.told";
+      readonly minutes?: number;
+      readonly used?: readonly string[];
+      readonly back?: readonly string[];
+    }
+  /** What was expected when the case was handed over: the measure of what came of it. */
+  | {
+      readonly type: "visit.foreseen";
+      readonly causes: readonly { readonly fault: string; readonly probability: number }[];
+      readonly medianMinutes: number;
+      readonly p90Minutes: number;
+    }
+  | { readonly type: "counter.prompted"; readonly about: CounterPrompt }
+  | { readonly type: "counter.left" }
+  /** Somebody of the shop asks the operator, who answers in their own chat. */
+  | { readonly type: "operator.asked"; readonly text: string; readonly photo: boolean }
+  | { readonly type: "operator.replied"; readonly text: string }
+  | {
+      readonly type: "visit.booked";
+      /** Milliseconds since 1970 UTC; the technician arrives between the two. */
+      readonly from: number;
+      readonly until: number;
+    }
+  | { readonly type: "visit.unbooked" }
+  | { readonly type: "payment.told"; readonly payer: Payer; readonly agreed: boolean }
+  | { readonly type: "case.took-in"; readonly other: string }
+  /** A dispatcher passes the case on to another. */
+  | { readonly type: "case.passed-on"; readonly to: string }
+  /** A link that makes whoever opens it the operator of this case; only its digest is kept. */
+  | { readonly type: "link.made"; readonly digest: string }
+  | {
+      readonly type: "operator.joined";
+      readonly operator: string;
+      readonly name: string;
+      readonly chat: string;
+      readonly language: string;
+    };
 
 /** When, by whom, and from which update. */
 export interface Stamp {

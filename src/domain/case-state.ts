@@ -1,4 +1,12 @@
-import type { Asking, ConfirmedHow, End, PhotoFound } from "./case-events.ts";
+import type {
+  Asking,
+  CaseEvent,
+  ConfirmedHow,
+  CounterPrompt,
+  End,
+  Payer,
+  PhotoFound,
+} from "./case-events.ts";
 import type { FileRef, Line } from "./effects.ts";
 import type { ActDone, Evidence, MachineFacts, Report, Situation } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
@@ -16,6 +24,13 @@ export interface GivenAnswer {
   readonly check?: string;
   readonly from: Performer;
   readonly at: number;
+}
+
+/** One line of a case's history: what, when, by whom. */
+export interface HistoryLine {
+  readonly at: number;
+  readonly by: string;
+  readonly type: CaseEvent["type"];
 }
 
 /** What the events of a case add up to. */
@@ -68,6 +83,8 @@ export interface CaseState {
     readonly operator: OpenQuestion | null;
     readonly technician: OpenQuestion | null;
   };
+  /** How many more questions the operator was last told of; null: nothing was said. */
+  readonly aboutMore: number | null;
   /** Counts the questions asked; a button made for an older one is stale. */
   readonly revision: number;
   readonly files: readonly {
@@ -106,6 +123,40 @@ export interface CaseState {
     readonly cause: string;
     readonly correction: string;
   } | null;
+  readonly handBack: readonly {
+    readonly check: string;
+    readonly outcome: "fine" | "not-fine" | "could-not";
+    readonly why?: string;
+  }[];
+  /** What each visit that ended without the repair was missing. */
+  readonly cutShort: readonly string[];
+  readonly work: {
+    readonly minutes?: number;
+    readonly used?: readonly string[];
+    readonly back?: readonly string[];
+  };
+  readonly foreseen: {
+    readonly causes: readonly { readonly fault: string; readonly probability: number }[];
+    readonly medianMinutes: number;
+    readonly p90Minutes: number;
+  } | null;
+  /** Who of the counter writes next about this case, and what. */
+  readonly prompt: { readonly about: CounterPrompt; readonly by: string } | null;
+  /** A question of the shop that the operator has not answered. */
+  readonly askedBack: {
+    readonly text: string;
+    readonly by: string;
+    readonly photo: boolean;
+  } | null;
+  readonly booked: { readonly from: number; readonly until: number } | null;
+  readonly payment: { readonly payer: Payer; readonly agreed: boolean } | null;
+  /** Cases that were found to be the same trouble. */
+  readonly tookIn: readonly string[];
+  /** Counts how often the case changed hands: a button made for an earlier hand is stale. */
+  readonly hands: number;
+  /** The digest of the link that is still unused. */
+  readonly link: string | null;
+  readonly history: readonly HistoryLine[];
 }
 
 /** A stable name for what a question is about, so that it is not asked twice. */
@@ -119,6 +170,9 @@ export function askingKey(asking: Asking): string {
       return `remedy:${asking.remedy}`;
     case "known":
       return "kind";
+    case "hand-back":
+    case "hand-back-why":
+      return `${asking.about}:${asking.check ?? ""}`;
     default:
       return asking.about;
   }
@@ -146,6 +200,7 @@ export const emptyState = (id: string): CaseState => ({
   passed: [],
   askedEver: [],
   open: { operator: null, technician: null },
+  aboutMore: null,
   revision: 0,
   files: [],
   interview: "running",
@@ -162,6 +217,18 @@ export const emptyState = (id: string): CaseState => ({
   notes: [],
   confirmed: null,
   closed: null,
+  handBack: [],
+  cutShort: [],
+  work: {},
+  foreseen: null,
+  prompt: null,
+  askedBack: null,
+  booked: null,
+  payment: null,
+  tookIn: [],
+  hands: 0,
+  link: null,
+  history: [],
 });
 
 /** What the engine is given: the standing reports and the acts. */

@@ -1,6 +1,7 @@
 import type { CaseEvent } from "./case-events.ts";
 import type { CaseState } from "./case-state.ts";
 import { emptyState } from "./case-state.ts";
+import { applyCounter, type CounterEvent, isCounterEvent, isHistory } from "./fold-counter.ts";
 import { applyAct, applyAnswer, applyQuestion } from "./fold-questions.ts";
 import { applyTold } from "./fold-told.ts";
 import { applyVisit } from "./fold-visit.ts";
@@ -12,6 +13,12 @@ export function foldCase(id: string, events: readonly CaseEvent[]): CaseState {
 
 /** Adds one event. */
 export function applyEvent(state: CaseState, event: CaseEvent): CaseState {
+  const { at, by, type } = event;
+  const after = isCounterEvent(event) ? applyCounter(state, event) : applyCaseEvent(state, event);
+  return isHistory(type) ? { ...after, history: [...after.history, { at, by, type }] } : after;
+}
+
+function applyCaseEvent(state: CaseState, event: Exclude<CaseEvent, CounterEvent>): CaseState {
   switch (event.type) {
     case "case.opened":
       return {
@@ -47,6 +54,10 @@ export function applyEvent(state: CaseState, event: CaseEvent): CaseState {
     case "cause.confirmed":
     case "case.closed":
     case "case.reopened":
+    case "hand-back.checked":
+    case "visit.cut-short":
+    case "work.told":
+    case "visit.foreseen":
       return applyVisit(state, event);
     default:
       return applyTold(state, event);

@@ -42,6 +42,7 @@ export function applyQuestion(
   return {
     ...state,
     revision: event.revision,
+    aboutMore: event.aboutMore ?? state.aboutMore,
     open: { ...state.open, [event.to]: question },
     askedNow: id === null || state.askedNow.includes(id) ? state.askedNow : [...state.askedNow, id],
     askedEver: [...state.askedEver, { asking: event.asking, to: event.to }],

@@ -1,10 +1,12 @@
 import type { CaseEvent, EventOf } from "./case-events.ts";
 import type { CaseState } from "./case-state.ts";
+import type { CounterEvent } from "./fold-counter.ts";
 import type { Visit } from "./fold-visit.ts";
 
 type Told = Exclude<
   CaseEvent,
   | Visit
+  | CounterEvent
   | EventOf<
       | "case.opened"
       | "question.asked"

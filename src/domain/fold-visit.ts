@@ -10,6 +10,10 @@ export type Visit = EventOf<
   | "cause.confirmed"
   | "case.closed"
   | "case.reopened"
+  | "hand-back.checked"
+  | "visit.cut-short"
+  | "work.told"
+  | "visit.foreseen"
 >;
 
 /** What happens once a technician has the case. */
@@ -25,12 +29,14 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
           language: event.language,
         },
         visit: "assigned",
+        hands: state.hands + 1,
       };
     case "case.taken-back":
       return {
         ...state,
         technician: null,
         visit: "none",
+        hands: state.hands + 1,
         open: { ...state.open, technician: null },
       };
     case "visit.started":
@@ -66,8 +72,43 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
         open: { operator: null, technician: null },
       };
     case "case.reopened":
-      return { ...state, closed: null, confirmed: null };
+      return { ...state, closed: null, confirmed: null, handBack: [] };
+    case "hand-back.checked":
+      return applyHandBack(state, event);
+    case "visit.cut-short":
+      return {
+        ...state,
+        visit: "assigned",
+        booked: null,
+        cutShort: [...state.cutShort, event.missing],
+        open: { ...state.open, technician: null },
+      };
+    case "work.told": {
+      const { minutes, used, back } = event;
+      const work = {
+        ...state.work,
+        ...(minutes === undefined ? {} : { minutes }),
+        ...(used === undefined ? {} : { used }),
+        ...(back === undefined ? {} : { back }),
+      };
+      return { ...state, work };
+    }
+    case "visit.foreseen": {
+      const { causes, medianMinutes, p90Minutes } = event;
+      return { ...state, foreseen: { causes, medianMinutes, p90Minutes } };
+    }
   }
+}
+
+/** The newest word on each check stands. */
+function applyHandBack(state: CaseState, event: EventOf<"hand-back.checked">): CaseState {
+  const { check, outcome, why } = event;
+  const told = { check, outcome, ...(why === undefined ? {} : { why }) };
+  return {
+    ...state,
+    handBack: [...state.handBack.filter((one) => one.check !== check), told],
+    open: { ...state.open, technician: null },
+  };
 }
 
 /** A repair that changed nothing is an act like others: it opens an epoch and speaks for the rest. */

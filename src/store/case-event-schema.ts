@@ -1,5 +1,12 @@
 import { z } from "zod";
-import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
+import {
+  type Asking,
+  type CaseEvent,
+  type CaseHappening,
+  type ConfirmedHow,
+  type End,
+  payers,
+} from "../domain/case-events.ts";
 import { Performer } from "../domain/vocabulary.ts";
 import { fileRef, line } from "./effect-schema.ts";
 import { actDone, machineFacts, report, someMachineFacts, urgency } from "./evidence-schema.ts";
@@ -30,6 +37,9 @@ const asking = exactly<Asking>()(
     about("cause", {}),
     about("cause-words", {}),
     about("ran", { remedy: text.exactOptional() }),
+    about("hand-back", { check: text.exactOptional() }),
+    about("hand-back-why", { check: text.exactOptional() }),
+    about("missing", {}),
   ]),
 );
 
@@ -43,6 +53,7 @@ const end = exactly<End>()(
     "referred",
     "nothing-found",
     "called-off",
+    "duplicate",
   ]),
 );
 const how = exactly<ConfirmedHow>()(
@@ -60,6 +71,39 @@ const where = {
 };
 const contact = { name: text, chat: text, language: text };
 
+const visitEvents = [
+  event("hand-back.checked", {
+    check: text,
+    outcome: z.enum(["fine", "not-fine", "could-not"]),
+    why: text.exactOptional(),
+  }),
+  event("visit.cut-short", { missing: text }),
+  event("work.told", {
+    minutes: z.number().exactOptional(),
+    used: list(text).exactOptional(),
+    back: list(text).exactOptional(),
+  }),
+  event("visit.foreseen", {
+    causes: list(z.object({ fault: text, probability: z.number() })),
+    medianMinutes: z.number(),
+    p90Minutes: z.number(),
+  }),
+] as const;
+
+const counterEvents = [
+  event("counter.prompted", { about: z.enum(["ask", "heard", "book", "merge"]) }),
+  event("counter.left", {}),
+  event("operator.asked", { text, photo: z.boolean() }),
+  event("operator.replied", { text }),
+  event("visit.booked", { from: z.number(), until: z.number() }),
+  event("visit.unbooked", {}),
+  event("payment.told", { payer: z.enum(payers), agreed: z.boolean() }),
+  event("case.took-in", { other: text }),
+  event("case.passed-on", { to: text }),
+  event("link.made", { digest: text }),
+  event("operator.joined", { operator: text, ...contact }),
+] as const;
+
 export const caseEvent = exactly<CaseEvent>()(
   z.discriminatedUnion("type", [
     event("case.opened", { operator: text, ...contact, knowledge: text, seed: whole }),
@@ -74,6 +118,7 @@ export const caseEvent = exactly<CaseEvent>()(
       asking,
       revision: whole,
       before: list(line).exactOptional(),
+      aboutMore: whole.exactOptional(),
     }),
     event("question.passed", {
       asking,
@@ -110,5 +155,7 @@ export const caseEvent = exactly<CaseEvent>()(
     event("aftermath.told", { fine: z.boolean() }),
     event("language.changed", { language: z.string() }),
     event("operator.forgotten", {}),
+    ...visitEvents,
+    ...counterEvents,
   ]),
 );
