@@ -14,6 +14,8 @@ ask-safety = First: is everybody safe?
 ask-safety-how = Is anybody hurt? Do you see fire or smoke, smell fuel, or see a swollen or hissing battery?
 answer-all-clear = All is safe
 ask-kind = What kind of machine is it?
+known-again = { $machine } again?
+known-again-fuel = { $machine }, { $fuel }, again?
 answer-another-machine = Another machine
 ask-fuel = What does it run on?
 fuel-petrol = Petrol
@@ -38,6 +40,11 @@ about-more =
         [one] About one more question.
        *[other] About { $count } more questions.
     }
+about-more-rises =
+    { $count ->
+        [one] That answer opens a new way, so there is about one more question.
+       *[other] That answer opens a new way, so there are about { $count } more questions.
+    }
 type-a-reading = Type the reading, like 12.4 { $unit }.
 not-understood = I did not understand that. It is kept for the technician. Please press an answer, or say it in other words.
 choose-one = Please press one of the answers below, or type it.
@@ -58,7 +65,9 @@ unknown-command = I don't know that command. Just write what is wrong, or write 
 ## Trying things
 
 try-again-now = Now try to start it once, from the seat. What happens?
-try-safely = Brake on, out of gear, blades or PTO off, nobody near. Hold the key no longer than ten seconds, then let it rest for two minutes.
+try-safely = Out in the open. Sit on the seat. Brake on, out of gear, blades or PTO off, nobody near. Turn the key, count to ten, let go.
+try-as-before = As before: from the seat, brake on, out of gear, PTO off, nobody near. Count to ten, let go.
+starter-rests = The starter must cool for two minutes. Do not try before { $time }.
 outcome-cured = It starts and runs
 outcome-no-change = No change
 outcome-changed = Something else happens now
@@ -83,11 +92,24 @@ ask-phone = On which number can we ring you?
 share-phone = Share my number
 phone-noted = I have your number.
 contact-not-own = That is another person's card. Please share your own number, or type it.
-ask-equipment = What do you have at hand?
+ask-equipment = What do you have at hand? Tick all you have.
 equipment-meter = A volt meter
-equipment-leads = Jump leads or a charger
-equipment-both = Both
-equipment-none = Neither
+equipment-leads = Jump leads and a good battery
+equipment-charger = A charger
+equipment-second-person = Somebody to help
+equipment-hand-tools = Spanners or a ratchet
+equipment-ticked = ✓ { $thing }
+equipment-none = None of these
+equipment-all = That is all
+ask-trip =
+    { $count ->
+        [one] Please look at this when you walk to the machine:
+       *[other] One walk to the machine is enough. Please look at these { $count } things:
+    }
+ask-trip-how = Then come back here. I ask for each of them in turn.
+trip-looked = I have looked
+trip-there = I stand beside it now
+trip-cannot = I can't go there
 
 ## The way out
 
@@ -104,6 +126,9 @@ answer-open-again = Open it again
 paused = Paused. Everything is kept. Press "Go on" or just write when you are ready.
 stopped = Stopped. Case { $number } is closed. If you need us after all, open it again.
 person-told = Ring { $phone }, or stay here: I have told { $shop } that you want to talk to somebody.
+person-there = Somebody is there until { $time }.
+person-away = Nobody is there now. Somebody is there again on { $time }.
+person-on-call = If it cannot wait, ring { $phone } now.
 person-nobody = Nobody of the shop is reading here yet. Please ring { $shop }: { $phone }.
 passed-on = I have passed that on to the shop.
 
@@ -111,6 +136,8 @@ passed-on = I have passed that on to the shop.
 
 alarm-stop = Stop. Do not try to start it.
 alarm-emergency = Ring { $number } now.
+alarm-after = When nobody is in danger any more, press the button, or write it.
+alarm-again = Still open: danger in case { $number }: { $flag }. Nobody has pressed "Seen" yet.
 alarm-unread = Nobody of the shop has read this yet. If it cannot wait, ring { $phone }.
 alarm-read = The shop has read this. Their number is { $phone }.
 answer-safe-now = It is safe now, go on
@@ -130,6 +157,12 @@ what-next-told = Your case number is { $number }. { $shop } has all this now and
 what-next-nobody = Your case number is { $number }. Nobody of { $shop } is reading here yet, so please ring { $phone } and say that number.
 closed-thanks = Case { $number } is closed. Write again whenever a machine will not start.
 operator-assigned = { $technician } of { $shop } has your case now.
+solved-cause = Good, it runs. It was most likely this: { $cause }.
+solved-closed = Case { $number } is closed. If it happens again, open it again or just write.
+solved-for-technician = Case { $number } is closed: the operator got the machine running.
+runs-for-now = Good, it runs. But this may only hide the trouble. Likely behind it: { $cause }.
+runs-for-now-unknown = Good, it runs. But I cannot say why it would not before.
+runs-and-kept = It may not start a second time, so switch it off where it can stay. { $shop } keeps the case.
 operator-closed = Case { $number } is closed. It was: { $cause }. Please tell us if it comes back.
 
 ## Reasons
@@ -172,6 +205,8 @@ slip-interview = The operator is still answering
 slip-waiting = Waiting for a decision
 slip-assigned = With { $technician }
 slip-on-site = { $technician } is on the machine
+slip-looked-after = { $who } looks after it
+slip-called-off = Closed by the operator
 slip-closed = Closed. Cause: { $cause }
 press-seen = Seen
 press-noticed = I look after it
@@ -186,6 +221,7 @@ nobody-has-it = Nobody has it
 no-longer-there = That person is no longer in the shop
 seen-already = Seen already
 no-files = There are no photos or files
+case-is-closed = That case is closed.
 note-kept = Note kept with case { $number }.
 
 ## The technician
@@ -211,7 +247,7 @@ which-cause = Which was the cause?
 cause-choice = { $cause } ({ $chance })
 cause-other = Something else
 ask-cause = Which was the cause?
-ask-cause-words = Write in a few words what it was.
+ask-cause-words = Write in a few words what it was and what you did.
 ask-ran = Did it run, and start again when you tried a second time? After work on the starting circuit: does it stay silent in gear, with the PTO on and off the seat?
 ran-yes = Yes, all of it
 ran-not-yet = Not yet

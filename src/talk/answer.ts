@@ -6,7 +6,9 @@ import type { Knowledge, Observation } from "../domain/knowledge.ts";
 import { Fuel, MachineKindId, type Reporter } from "../domain/vocabulary.ts";
 import { type Choice, choicesFor, DONT_KNOW, LEADS_TO, SKIP } from "./choices.ts";
 import { phrase } from "./decision.ts";
+import { ticked } from "./equipment.ts";
 import { placeOf } from "./place.ts";
+import { takeTrip } from "./trip.ts";
 
 /** What a pressed answer comes to. */
 export interface Taken {
@@ -114,13 +116,21 @@ function takeFact(asking: Asking, value: string): CaseHappening[] {
         ? [{ type: "urgency.told", urgency: value }]
         : [];
     case "equipment":
-      return [{ type: "equipment.told", has: value === "both" ? ["meter", "leads"] : [value] }];
+      return [{ type: "equipment.told", has: asking.has ?? [] }];
+    case "known": {
+      const machine = asking.machines[Number(value)];
+      return machine === undefined
+        ? []
+        : [{ type: "machine.described", facts: machine.facts, profile: machine.id }];
+    }
     default:
       return [];
   }
 }
 
 function leads(asking: Asking, to: string): Asking {
+  if (asking.about === "known") return { about: "kind" };
+  if (asking.about === "equipment") return { ...asking, has: ticked(asking.has ?? [], to) };
   if (asking.about === "kind") return { ...asking, family: to };
   if (asking.about === "check") return { ...asking, menu: to };
   return asking;
@@ -152,6 +162,7 @@ export function takeAnswer(
     }
     return { happenings: takeAct(asking, choice, given), label };
   }
+  if (asking.about === "trip") return { happenings: takeTrip(asking, value, given), label };
   if (asking.about === "meaning") return takeMeaning(asking, choice, given);
   return { happenings: takeFact(asking, value), label };
 }

@@ -1,9 +1,11 @@
-import type { Asking } from "../domain/case-events.ts";
+import type { Asking, KnownMachine } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Phrase } from "../domain/effects.ts";
+import type { Arg, Phrase } from "../domain/effects.ts";
 import type { Check, Knowledge, MachineKind, Observation } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { phrase } from "./decision.ts";
+import { equipment, THAT_IS_ALL } from "./equipment.ts";
+import { tripAnswers } from "./trip.ts";
 
 /** One answer that can be pressed; the same list also reads typed answers. */
 export interface Choice {
@@ -46,10 +48,14 @@ function page(choices: readonly Choice[], from: number): Choice[] {
 function checkChoices(check: Check, observation: Observation, menu: string | undefined): Choice[] {
   if (observation.kind === "number" || observation.kind === "text") return [dontKnow];
   if (check.menu.length > 0 && menu === undefined) {
-    const heads = check.menu.map((head) => ({
-      value: `${LEADS_TO}${head.id}`,
-      label: know(wordKey("menu", `${check.id}.${head.id}`)),
-    }));
+    const heads = check.menu.map((head): Choice => {
+      const label = know(wordKey("menu", `${check.id}.${head.id}`));
+      const [only, ...more] = head.states;
+      // A heading over a single answer is that answer.
+      return only !== undefined && more.length === 0
+        ? { value: only, label, state: only }
+        : { value: `${LEADS_TO}${head.id}`, label };
+    });
     return [...heads, dontKnow];
   }
   const head = check.menu.find((candidate) => candidate.id === menu);
@@ -83,6 +89,32 @@ function kindChoices(knowledge: Knowledge, family: string | undefined): Choice[]
     }));
   }
   return later.filter((kind) => kind.family === family).map(label);
+}
+
+/** Machines of this person's own list, and the way to all the others. */
+function knownChoices(machines: readonly KnownMachine[]): Choice[] {
+  const own = machines.map(({ title, facts }, index) => {
+    const machine: Arg = title === "" ? { know: wordKey("machine", facts.kind) } : title;
+    const { fuel } = facts;
+    const label =
+      fuel === undefined || title !== ""
+        ? phrase("known-again", { machine })
+        : phrase("known-again-fuel", { machine, fuel: { phrase: phrase(`fuel-${fuel}`) } });
+    return { value: String(index), label };
+  });
+  return [...own, { value: `${LEADS_TO}kinds`, label: phrase("answer-another-machine") }];
+}
+
+/** Things to tick; pressing one again takes the tick away. */
+function equipmentChoices(has: readonly string[]): Choice[] {
+  const things = equipment.map((thing) => ({
+    value: `${LEADS_TO}${thing}`,
+    label: has.includes(thing)
+      ? phrase("equipment-ticked", { thing: { phrase: phrase(`equipment-${thing}`) } })
+      : phrase(`equipment-${thing}`),
+  }));
+  const done = phrase(has.length === 0 ? "equipment-none" : "equipment-all");
+  return [...things, { value: THAT_IS_ALL, label: done }];
 }
 
 function safetyChoices(knowledge: Knowledge): Choice[] {
@@ -130,6 +162,8 @@ export function choicesFor(asking: Asking, state: CaseState, knowledge: Knowledg
   switch (asking.about) {
     case "safety":
       return safetyChoices(knowledge);
+    case "known":
+      return knownChoices(asking.machines);
     case "kind":
       return kindChoices(knowledge, asking.family);
     case "fuel":
@@ -160,7 +194,9 @@ export function choicesFor(asking: Asking, state: CaseState, knowledge: Knowledg
     case "cause":
       return [...plainChoices("cause", ["other"])];
     case "equipment":
-      return plainChoices("equipment", ["meter", "leads", "both", "none"]);
+      return equipmentChoices(asking.has ?? []);
+    case "trip":
+      return plainChoices("trip", tripAnswers);
     default:
       return [skip];
   }

@@ -132,8 +132,14 @@ const presses: Readonly<Record<string, CaseAct>> = {
   slip: "see",
 };
 
+/** What may still be done when the case is closed. */
+const afterwards = new Set(["seen", "slip", "files"]);
+
 function pressed(state: CaseState, press: Press, given: Given): Decision {
   const value = press.value ?? "";
+  if (state.closed !== null && !afterwards.has(press.act)) {
+    return { ...nothingToDo, toast: phrase("case-is-closed") };
+  }
   switch (press.act) {
     case "seen":
       return seen(state, value, given);

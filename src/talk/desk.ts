@@ -1,3 +1,4 @@
+import type { KnownMachine } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
 import type { Address, Phrase } from "../domain/effects.ts";
@@ -9,6 +10,13 @@ import type { ShopSettings } from "../domain/settings.ts";
 import type { Next, Triage } from "../domain/triage.ts";
 import type { Performer } from "../domain/vocabulary.ts";
 
+/** What is kept of an operator from earlier cases. */
+export interface Remembered {
+  readonly machines: readonly KnownMachine[];
+  /** Equipment they told of; absent: never asked. */
+  readonly has?: readonly string[];
+}
+
 /** Everything a turn may look at besides the case itself. It is data and pure functions. */
 export interface Desk {
   readonly knowledge: Knowledge;
@@ -16,6 +24,8 @@ export interface Desk {
   readonly members: readonly Member[];
   /** The dispatch group, where there is one; else every dispatcher is written to privately. */
   readonly counter?: Address;
+  /** What is kept of the operator who writes; absent: nothing. */
+  readonly remembered?: Remembered;
   /** Milliseconds since 1970 UTC. */
   readonly now: number;
   /** The next question for this person; pure. */

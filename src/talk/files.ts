@@ -6,7 +6,7 @@ import { advance } from "./advance.ts";
 import { operatorReporter } from "./answer.ts";
 import { type Decision, line, phrase, revise, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
-import { proceed } from "./proceed.ts";
+import { goOn } from "./operator-press.ts";
 import { factsIn } from "./understand.ts";
 
 interface Given {
@@ -40,16 +40,19 @@ export function takeFile(
           reporter: operatorReporter(state),
         });
   const happenings = [kept, ...facts];
+  if (facts.some((fact) => fact.type === "flag.raised")) {
+    return goOn(state, { happenings, before: [] }, given);
+  }
   const open = state.open.operator;
   const awaited = open?.asking.about === "photo" || open?.asking.about === "plate";
   if (awaited && open !== null) {
     const passed: CaseHappening = { type: "question.passed", asking: open.asking, why: "skipped" };
     const answered = { question: open, label: phrase("answer-photo-got") };
-    return proceed(state, { happenings: [...happenings, passed], before: [], answered }, given);
+    return goOn(state, { happenings: [...happenings, passed], before: [], answered }, given);
   }
   if (open === null) {
     const before = [...given.opening, line(phrase("file-kept", { count: 1 }))];
-    return proceed(state, { happenings, before }, given);
+    return goOn(state, { happenings, before }, given);
   }
   const count = advance(state, happenings, heard).files.length;
   const thanks = revise(state.operator, { lines: [line(phrase("file-kept", { count }))] }, "files");

@@ -150,27 +150,6 @@ export function pause(state: CaseState): Decision {
   return { happenings: [{ type: "interview.paused" }], effects: [say(state.operator, message)] };
 }
 
-/** The operator wants a person: the number, and the shop is told at once. */
-export function wantPerson(state: CaseState, given: Given): Decision {
-  const { desk, heard } = given;
-  const happenings: CaseHappening[] = [
-    { type: "person.wanted" },
-    ...(state.shopTold ? [] : [{ type: "shop.told" } as const]),
-  ];
-  const after = advance(state, happenings, heard);
-  const reachable = desk.counter !== undefined || desk.members.some((m) => m.role !== "technician");
-  const key = reachable ? "person-told" : "person-nobody";
-  const press = { case: state.id, revision: state.revision, act: "repeat" };
-  const message = {
-    lines: [line(phrase(key, { phone: desk.shop.phone, shop: desk.shop.name }))],
-    buttons: [button(phrase("answer-go-on"), press)],
-  };
-  return {
-    happenings,
-    effects: [say(state.operator, message), ...slipEffects(after, desk)],
-  };
-}
-
 /** The operator needs no more help; the case ends, and can be opened again. */
 export function stopCase(state: CaseState, given: Given): Decision {
   const closed: CaseHappening = {

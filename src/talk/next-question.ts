@@ -4,7 +4,9 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import type { Next } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import type { Desk } from "./desk.ts";
+import { equipmentDecides } from "./equipment.ts";
 import { AT_MACHINE, placeOf } from "./place.ts";
+import { walkingQuestion } from "./trip.ts";
 
 /** What comes next for the operator: a question, the end of the interview, or nothing any more. */
 export type Following =
@@ -47,10 +49,22 @@ function fuelOpen(state: CaseState, knowledge: Knowledge): boolean {
   return kind !== undefined && Object.keys(kind.fuels).length > 1;
 }
 
+/** Machines offered for one tap; the newest are likeliest. */
+const MOST_KNOWN = 5;
+
+/** Which machine: one of the person's own where there are any, else of which kind. */
+function whichMachine(state: CaseState, desk: Desk): Asking {
+  const machines = (desk.remembered?.machines ?? []).slice(-MOST_KNOWN).reverse();
+  const isNew = machines.length === 0 || wasAsked(state, "kind");
+  return isNew ? { about: "kind" } : { about: "known", machines };
+}
+
 /** The facts that everything else hangs on, in the order in which they are asked. */
 function opening(state: CaseState, desk: Desk): Asking | null {
   if (state.safety === "unasked") return { about: "safety" };
-  if (state.machine.kind === undefined && !passed(state, "kind")) return { about: "kind" };
+  if (state.machine.kind === undefined && !passed(state, "kind")) {
+    return whichMachine(state, desk);
+  }
   const symptom = operatorCheckFor(desk.knowledge, ON_START);
   if (symptom !== null && !passed(state, `check:${symptom}`) && !isKnownNow(state, ON_START)) {
     return { about: "check", check: symptom };
@@ -95,7 +109,18 @@ export function nextQuestion(state: CaseState, desk: Desk): Following {
   const first = opening(state, desk);
   if (first !== null) return { kind: "ask", asking: first, aboutMore: null };
   if (wantsPhoto(state)) return { kind: "ask", asking: { about: "photo" }, aboutMore: null };
-  const next = desk.next(state, "operator");
+  return engineQuestion(state, desk);
+}
+
+/** What the engine wants to know, as far as this person can tell it where they are. */
+function engineQuestion(state: CaseState, desk: Desk): Following {
+  const chosen = desk.next(state, "operator");
+  if (!wasAsked(state, "equipment") && equipmentDecides(state, chosen, desk)) {
+    return { kind: "ask", asking: { about: "equipment" }, aboutMore: null };
+  }
+  const walking = walkingQuestion(state, chosen, desk);
+  if ("asking" in walking) return { kind: "ask", asking: walking.asking, aboutMore: null };
+  const { next } = walking;
   if (next.kind === "stop") return { kind: "end", because: next.because };
   return { kind: "ask", asking: asking(next), aboutMore: next.aboutMore };
 }

@@ -2,7 +2,7 @@ import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
-import { raiseAlarm } from "./alarm.ts";
+import { raiseAlarm, standingFlag, stayStopped } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
 import { type Decision, nothingToDo, phrase, revise, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
@@ -15,21 +15,25 @@ import {
   showMore,
   showOpen,
   stopCase,
-  wantPerson,
   withdraw,
 } from "./more-menu.ts";
+import { wantPerson } from "./person.ts";
 import { type Outcome, proceed } from "./proceed.ts";
 import { questionMessage, questionSlot } from "./question.ts";
+import { whenItRuns } from "./solved.ts";
 
 export interface Given {
   readonly heard: Heard;
   readonly desk: Desk;
 }
 
-/** Goes on after facts; a red flag among them stops everything else. */
+/** Goes on after facts; a red flag among them stops everything else, a cure ends it. */
 export function goOn(state: CaseState, outcome: Outcome, given: Given): Decision {
   const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
-  return raised ? raiseAlarm(state, outcome.happenings, given) : proceed(state, outcome, given);
+  if (raised) return raiseAlarm(state, outcome.happenings, given);
+  const after = advance(state, outcome.happenings, given.heard);
+  if (standingFlag(after) !== null) return stayStopped(state, outcome.happenings, given);
+  return whenItRuns(state, outcome, given) ?? proceed(state, outcome, given);
 }
 
 /** An answer by button, or by words that name one of the answers. */
@@ -86,8 +90,14 @@ export function resume(state: CaseState, given: Given): Decision {
 /** Buttons that may be pressed long after they were made; all others belong to one revision. */
 const lasting = new Set(["resume", "repeat", "reopen", "person", "safe-now", "withdraw"]);
 
+/** What may be pressed while a red flag stands. */
+const whileStopped = new Set(["safe-now", "person", "stop", "reopen"]);
+
 /** A pressed button: believed only for the question it was made for. */
 export function press(state: CaseState, pressed: Press, given: Given): Decision {
+  if (standingFlag(state) !== null && !whileStopped.has(pressed.act)) {
+    return stayStopped(state, [], given);
+  }
   const current = state.open.operator?.revision ?? state.revision;
   if (!lasting.has(pressed.act) && pressed.revision !== current) {
     return {

@@ -3,16 +3,16 @@ import type { CaseState } from "../domain/case-state.ts";
 import type { Line } from "../domain/effects.ts";
 import type { Command, ReadingResult } from "../domain/reading.ts";
 import { advance } from "./advance.ts";
-import { alarmMessage, standingFlag } from "./alarm.ts";
+import { standingFlag } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
 import { DONT_KNOW, SKIP } from "./choices.ts";
-import { type Decision, line, phrase, say, together } from "./decision.ts";
+import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { repeatOpen } from "./more-menu.ts";
 import { answer, type Given, goOn, menuActs, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
-import { ambiguousQuestion, matchTyped } from "./typed.ts";
-import { factsIn, notedLines, reportWords } from "./understand.ts";
+import { ambiguousQuestion, matchTyped, sameWords } from "./typed.ts";
+import { dangers, factsIn, notedLines, reportWords } from "./understand.ts";
 
 const commandActs: Partial<Readonly<Record<Command, string>>> = {
   back: "back",
@@ -56,31 +56,45 @@ function implausibleLines(reading: ReadingResult): Line[] {
   );
 }
 
+/** Everything that words tell, the words themselves first. */
+function heardIn(
+  state: CaseState,
+  text: string,
+  { heard, desk }: Given,
+): [CaseHappening, ...CaseHappening[]] {
+  const { knowledge } = desk;
+  const reporter = operatorReporter(state);
+  const facts =
+    heard.reading === null ? [] : factsIn(heard.reading, { state, knowledge, reporter });
+  return [{ type: "words.said", text }, ...typedFact(state, text), ...facts];
+}
+
+/** While a red flag stands, its button's words typed out. */
+function isWayOn(state: CaseState, text: string, desk: Desk): boolean {
+  if (standingFlag(state) === null) return false;
+  const label = desk.words(phrase("answer-safe-now"), state.operator.language);
+  return sameWords(text, label);
+}
+
 /** Free words: a command, an answer to the open question, or facts of any kind. */
 export function words(state: CaseState, text: string, given: Given): Decision {
   const { heard, desk } = given;
   const reading = heard.reading;
-  if (state.interview === "paused") return resume(state, given);
   const open = state.open.operator;
+  if (reading !== null && dangers(reading, state, desk.knowledge).length > 0) {
+    return goOn(state, { happenings: heardIn(state, text, given), before: [] }, given);
+  }
+  if (state.interview === "paused") return resume(state, given);
+  if (isWayOn(state, text, desk)) return menuActs["safe-now"]?.(state, given) ?? nothingToDo;
   if (reading?.command) {
     const decided = byCommand(state, reading.command, given);
     if (decided !== null) return decided;
   }
   const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
   if (typed !== null) return answer(state, typed, given);
-  const said: CaseHappening = { type: "words.said", text };
-  const facts = [
-    ...typedFact(state, text),
-    ...(reading === null
-      ? []
-      : factsIn(reading, { state, knowledge: desk.knowledge, reporter: operatorReporter(state) })),
-  ];
+  const [said, ...facts] = heardIn(state, text, given);
   const odd = reading === null ? [] : implausibleLines(reading);
   const before = [...openingLines(state, desk), ...notedLines(facts, desk.knowledge), ...odd];
-  const flag = standingFlag(state);
-  if (flag !== null && !facts.some((fact) => fact.type === "flag.raised")) {
-    return keepStopped(state, [said, ...facts], given);
-  }
   const unclear = reading === null ? null : ambiguousQuestion(reading, state);
   if (unclear !== null) {
     const after = advance(state, [said, ...facts], heard);
@@ -121,17 +135,6 @@ function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Des
     what: { list: reportWords(given.report, desk.knowledge) },
   });
   return { answered: { question: open, label } };
-}
-
-/** While a red flag stands, everything is kept but nothing is asked. */
-function keepStopped(
-  state: CaseState,
-  happenings: readonly CaseHappening[],
-  given: Given,
-): Decision {
-  const flag = standingFlag(state) ?? "";
-  const message = alarmMessage(advance(state, happenings, given.heard), flag, given.desk);
-  return { happenings, effects: [say(state.operator, message, "alarm")] };
 }
 
 /** After the interview, words go to the shop with the case. */

@@ -49,6 +49,7 @@ export function ask(
         asking: parts.asking,
         revision,
         ...(parts.before.length === 0 ? {} : { before: parts.before }),
+        ...(parts.aboutMore === null ? {} : { aboutMore: parts.aboutMore }),
       },
     ],
     effects: [say(state.operator, message, questionSlot(parts.asking))],

@@ -7,6 +7,8 @@ import type { Performer } from "../domain/vocabulary.ts";
 import { choicesFor } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { restLines, trySafelyLines } from "./rest.ts";
+import { tripLines } from "./trip.ts";
 
 /** The name under which a question's message is found again to show what was answered. */
 export const questionSlot = (asking: Asking): string => `question-${askingKey(asking)}`;
@@ -19,6 +21,12 @@ export function cautionLines(hazards: readonly string[]): Line[] {
 }
 
 function hazardsOf(asking: Asking, knowledge: Knowledge): readonly string[] {
+  if (asking.about === "trip") {
+    const all = asking.checks.flatMap(
+      (id) => (knowledge.checks.get(id) ?? knowledge.acts.get(id))?.hazards ?? [],
+    );
+    return [...new Set(all)];
+  }
   if (asking.about === "check") return knowledge.checks.get(asking.check)?.hazards ?? [];
   if (asking.about === "act") return knowledge.acts.get(asking.act)?.hazards ?? [];
   if (asking.about === "remedy") return knowledge.remedies.get(asking.remedy)?.hazards ?? [];
@@ -62,8 +70,7 @@ function checkLines(knowledge: Knowledge, id: string): Line[] {
 function actLines(knowledge: Knowledge, id: string, stage: "offer" | "result"): Line[] {
   const act = knowledge.acts.get(id);
   if (act === undefined) return [];
-  if (stage === "result")
-    return [line(phrase("try-again-now"), "heading"), line(phrase("try-safely"))];
+  if (stage === "result") return [line(phrase("try-again-now"), "heading")];
   const how = act.how === undefined ? [] : [line(know(wordKey("act", id, "how")))];
   return [line(know(wordKey("act", id, "ask")), "heading"), ...how];
 }
@@ -88,6 +95,10 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
       return actLines(desk.knowledge, asking.act, asking.stage);
     case "safety":
       return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
+    case "trip":
+      return tripLines(asking, desk.knowledge);
+    case "known":
+      return [line(phrase("ask-kind"), "heading")];
     case "remedy":
       return remedyLines(desk.knowledge, asking.remedy);
     default:
@@ -101,6 +112,14 @@ function offerOf(asking: Asking): Message["offer"] {
   return undefined;
 }
 
+/** How many more may follow; where it is more than was said before, why. */
+function progressLines(state: CaseState, aboutMore: number | null): Line[] {
+  if (aboutMore === null || aboutMore <= 0) return [];
+  const rises = state.aboutMore !== null && aboutMore > state.aboutMore;
+  const key = rises ? "about-more-rises" : "about-more";
+  return [line(phrase(key, { count: aboutMore }), undefined, true)];
+}
+
 export interface QuestionParts {
   readonly asking: Asking;
   readonly revision: number;
@@ -111,7 +130,7 @@ export interface QuestionParts {
 
 /** A question as a message: what was noted, the question, its answers, and the way out. */
 export function questionMessage(state: CaseState, parts: QuestionParts, desk: Desk): Message {
-  const { asking, revision, aboutMore } = parts;
+  const { asking, revision } = parts;
   const press = (act: string, value?: string) => ({
     case: state.id,
     revision,
@@ -121,17 +140,21 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
   const answers = choicesFor(asking, state, desk.knowledge).map((choice) =>
     button(choice.label, press("answer", choice.value)),
   );
-  const progress =
-    aboutMore !== null && aboutMore > 0
-      ? [line(phrase("about-more", { count: aboutMore }), undefined, true)]
-      : [];
   const offer = offerOf(asking);
   const cautions = cautionsFor(asking, { state, to: "operator", knowledge: desk.knowledge });
-  const question = [...cautions, ...questionLines(asking, desk)];
+  const { knowledge, now } = desk;
+  const safely =
+    asking.about === "act" && asking.stage === "result" ? trySafelyLines(asking, state) : [];
+  const question = [
+    ...cautions,
+    ...questionLines(asking, desk),
+    ...safely,
+    ...restLines(asking, { state, knowledge, now }),
+  ];
   const [first, ...rest] = question;
   const spaced = first === undefined ? [] : [{ ...first, gap: parts.before.length > 0 }, ...rest];
   return {
-    lines: [...parts.before, ...spaced, ...progress],
+    lines: [...parts.before, ...spaced, ...progressLines(state, parts.aboutMore)],
     buttons: [...answers, button(phrase("answer-more"), press("more"))],
     ...(offer === undefined ? {} : { offer }),
   };

@@ -8,10 +8,11 @@ import { stateLabel } from "./choices.ts";
 import { button, line, phrase, revise } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { plainState } from "./place.ts";
+import { planLines } from "./plan-lines.ts";
 import { reasonLines } from "./reasons.ts";
 
 const CAUSES_ON_SLIP = 4;
-const STEPS_ON_SLIP = 5;
+const PLAN_ON_SLIP = { steps: 5, turnings: 1 };
 const PARTS_ON_SLIP = 6;
 
 const know = (key: string): Phrase => ({ know: key });
@@ -97,34 +98,6 @@ function causeLines(triage: Triage): Line[] {
   ];
 }
 
-/** One step of the plan in words. */
-export function stepPhrase(step: Triage["plan"]["steps"][number]): Phrase {
-  const what = { know: stepKey(step) };
-  return phrase("plan-step", { what, minutes: { quantity: step.minutes, unit: "min" } });
-}
-
-/** The knowledge's own word for a step of the plan. */
-export function stepKey(step: { readonly id: string; readonly kind: string }): string {
-  if (step.kind === "act") return wordKey("act", step.id);
-  if (step.kind === "remedy") return wordKey("remedy", step.id);
-  if (step.kind === "open-up") return wordKey("access", step.id);
-  return wordKey("check", step.id);
-}
-
-function planLines(triage: Triage): Line[] {
-  const { plan } = triage;
-  const steps = plan.steps
-    .slice(0, STEPS_ON_SLIP)
-    .map((step) =>
-      line(step.kind === "call-for-help" ? phrase("plan-call-help") : stepPhrase(step), "step"),
-    );
-  const minutes = phrase("plan-minutes", {
-    median: { quantity: plan.minutes.median, unit: "min" },
-    most: { quantity: plan.minutes.p90, unit: "min" },
-  });
-  return [line(phrase("slip-plan"), "heading", true), ...steps, line(minutes)];
-}
-
 /** What to load, with the chance of need, and what that covers. */
 export function kitLines(triage: Triage): Line[] {
   const { kit } = triage;
@@ -156,9 +129,21 @@ export function kitLines(triage: Triage): Line[] {
   return [line(phrase("slip-kit"), "heading", true), ...parts, ...tools, line(covers)];
 }
 
-function statusLine(state: CaseState): Line {
+/** Who said that they look after it, so that two do not. */
+function lookingLines(state: CaseState, desk: Desk): Line[] {
+  const who = desk.members.find((member) => member.person === state.shopSaw);
+  if (who === undefined || state.closed !== null) return [];
+  return [line(phrase("slip-looked-after", { who: who.name }), undefined, true)];
+}
+
+function statusLine(state: CaseState, desk: Desk): Line {
   if (state.closed !== null) {
-    return line(phrase("slip-closed", { cause: state.closed.cause }), "heading", true);
+    const { cause } = state.closed;
+    // A technician may have named it in words of their own.
+    const known = desk.knowledge.faults.has(cause);
+    const what = known ? { know: wordKey("fault", cause) } : cause;
+    if (cause === "") return line(phrase("slip-called-off"), "heading", true);
+    return line(phrase("slip-closed", { cause: what }), "heading", true);
   }
   if (state.technician !== null) {
     const key = state.visit === "started" ? "slip-on-site" : "slip-assigned";
@@ -198,8 +183,9 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
       ...contactLines(state),
       ...(triage === null
         ? []
-        : [...causeLines(triage), ...planLines(triage), ...kitLines(triage)]),
-      statusLine(state),
+        : [...causeLines(triage), ...planLines(triage.plan, PLAN_ON_SLIP, desk), ...kitLines(triage)]),
+      ...lookingLines(state, desk),
+      statusLine(state, desk),
     ],
     buttons: slipButtons(state),
   };

@@ -16,6 +16,9 @@ const plain = (text: string) =>
     .replace(/\s+/g, " ")
     .trim();
 
+/** True where two texts are the same words, whatever their case and marks. */
+export const sameWords = (text: string, label: string) => plain(text) === plain(label);
+
 /** The offered answer whose label was typed, or whose number in the list was; null for neither. */
 export function matchTyped(
   asking: Asking,

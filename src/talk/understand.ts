@@ -98,15 +98,22 @@ export function reportsIn(
   return positive;
 }
 
+/** Dangers that the words name and that do not stand already. */
+export function dangers(reading: ReadingResult, state: CaseState, knowledge: Knowledge): string[] {
+  const standing = state.safety === "not-clear" ? state.flags.map((flag) => flag.flag) : [];
+  return [...new Set(reading.redFlags.map((flag) => flag.id))].filter(
+    (flag) => knowledge.redFlags.has(flag) && !standing.includes(flag),
+  );
+}
+
 /** Everything a message in free words tells about the case. */
 export function factsIn(
   reading: ReadingResult,
   given: { state: CaseState; knowledge: Knowledge; reporter: Reporter },
 ): CaseHappening[] {
-  const raised = given.state.flags.map((flag) => flag.flag);
-  const flags = [...new Set(reading.redFlags.map((flag) => flag.id))]
-    .filter((flag) => given.knowledge.redFlags.has(flag) && !raised.includes(flag))
-    .map((flag): CaseHappening => ({ type: "flag.raised", flag }));
+  const flags = dangers(reading, given.state, given.knowledge).map(
+    (flag): CaseHappening => ({ type: "flag.raised", flag }),
+  );
   const urgency: CaseHappening[] =
     reading.urgency !== null && given.state.urgency === null
       ? [{ type: "urgency.told", urgency: reading.urgency }]

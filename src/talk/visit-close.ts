@@ -1,11 +1,10 @@
-import type { CaseHappening } from "../domain/case-events.ts";
+import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import { ON_START } from "../domain/vocabulary.ts";
 import { advance } from "./advance.ts";
 import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { plainState } from "./place.ts";
 import { slipEffects } from "./slip.ts";
+import { complaintOf, curingAct, judgeCure } from "./solved.ts";
 import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
 
 /** What came of a repair. */
@@ -15,10 +14,7 @@ export function remedyResult(
   value: string,
   given: Given,
 ): Decision {
-  const cured = given.desk
-    .triage(state, "technician")
-    .plan.steps.find((step) => step.kind === "remedy" && step.id === remedy)?.cures;
-  const fault = cured?.[0] ?? faultOf(remedy, given.desk);
+  const fault = faultOf(state, remedy, given.desk);
   const done: CaseHappening = { type: "remedy.done", remedy, fault, ran: value === "runs" };
   if (value !== "runs") return goOn(state, [done], given);
   const confirmed: CaseHappening = {
@@ -32,11 +28,52 @@ export function remedyResult(
   return { happenings: [...happenings, ...asked.happenings], effects: asked.effects };
 }
 
-function faultOf(remedy: string, desk: Desk): string {
-  for (const fault of desk.knowledge.faults.values()) {
-    if (fault.remedies.includes(remedy)) return fault.id;
-  }
-  return "";
+/**
+ * It ran after something the technician did on the way through the plan: that was the cause, unless
+ * it only hides the trouble.
+ * @returns null where nothing made it run, or where looking has to go on
+ */
+export function actCured(
+  state: CaseState,
+  happenings: readonly CaseHappening[],
+  given: Given,
+): Decision | null {
+  const { heard, desk } = given;
+  const act = desk.knowledge.acts.get(curingAct(happenings) ?? "");
+  if (act === undefined) return null;
+  const known = desk.triage(advance(state, happenings, heard), "technician").ranking;
+  const { isGone, fault } = judgeCure(act, known);
+  if (!isGone || fault === null) return null;
+  const tried =
+    state.remediesDone.length + state.acts.filter((one) => one.by === "technician").length;
+  const confirmed: CaseHappening = {
+    type: "cause.confirmed",
+    faults: [fault],
+    how: tried === 0 ? "ran-after-this" : "several-at-once",
+  };
+  const all = [...happenings, confirmed];
+  const asked = put(advance(state, all, heard), { about: "ran" }, [], desk);
+  return { happenings: [...all, ...asked.happenings], effects: asked.effects };
+}
+
+/** The repair, or the act, after which it ran; else the words for what it was and what was done. */
+function correctionOf(state: CaseState): string {
+  const cured = state.acts.findLast((act) => act.outcome === "cured")?.act;
+  const repair = state.remediesDone.findLast((one) => one.ran)?.remedy;
+  return repair ?? cured ?? state.confirmed?.words ?? "";
+}
+
+/** What a repair has put right: the cause that was named, else the likeliest it is listed under. */
+function faultOf(state: CaseState, remedy: string, desk: Desk): string {
+  const { faults } = desk.knowledge;
+  const listed = (id: string | undefined) =>
+    faults.get(id ?? "")?.remedies.includes(remedy) === true;
+  const named = state.confirmed?.faults.find(listed);
+  if (named !== undefined) return named;
+  const { causes } = desk.triage(state, "technician").ranking;
+  return (
+    causes.find((cause) => listed(cause.fault))?.fault ?? [...faults.keys()].find(listed) ?? ""
+  );
 }
 
 /** Ran and restarted: the case closes and everybody is told; not yet: it stays open. */
@@ -50,9 +87,9 @@ export function ran(state: CaseState, value: string, given: Given): Decision {
   const closed: CaseHappening = {
     type: "case.closed",
     end: "visit",
-    complaint: plainState(state, ON_START) ?? "",
+    complaint: complaintOf(state),
     cause: state.confirmed?.faults[0] ?? state.confirmed?.words ?? "",
-    correction: state.remediesDone.at(-1)?.remedy ?? "",
+    correction: correctionOf(state),
   };
   const after = advance(state, [closed], heard);
   const done = { lines: [line(phrase("visit-closed", { number: state.id }), "heading")] };
@@ -72,13 +109,22 @@ export function ran(state: CaseState, value: string, given: Given): Decision {
   };
 }
 
-/** The technician names the cause. */
+/** The first repair of a fault that was neither done nor left. */
+function repairFor(state: CaseState, fault: string, desk: Desk): string | null {
+  const over = new Set([...state.skippedSteps, ...state.remediesDone.map((one) => one.remedy)]);
+  const remedies = desk.knowledge.faults.get(fault)?.remedies ?? [];
+  return remedies.find((remedy) => !over.has(remedy)) ?? null;
+}
+
+/** The technician names the cause, and is asked for what puts it right. */
 export function confirmCause(state: CaseState, value: string, given: Given): Decision {
   if (value === "other") return put(state, { about: "cause-words" }, [], given.desk);
   if (!given.desk.knowledge.faults.has(value)) return nothingToDo;
   const how = state.answers.some((one) => one.from === "technician") ? "measured" : "guess";
   const confirmed: CaseHappening = { type: "cause.confirmed", faults: [value], how };
   const after = advance(state, [confirmed], given.heard);
-  const asked = put(after, { about: "ran" }, [], given.desk);
+  const remedy = repairFor(state, value, given.desk);
+  const asking: Asking = remedy === null ? { about: "ran" } : { about: "remedy", remedy };
+  const asked = put(after, asking, [], given.desk);
   return { happenings: [confirmed, ...asked.happenings], effects: asked.effects };
 }

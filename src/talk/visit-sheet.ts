@@ -8,12 +8,13 @@ import { stateLabel } from "./choices.ts";
 import { button, line, phrase, revise, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { plainState } from "./place.ts";
+import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
 import { reasonLines } from "./reasons.ts";
-import { kitLines, stepPhrase } from "./slip.ts";
+import { kitLines } from "./slip.ts";
 
 const CAUSES_ON_SHEET = 6;
-const STEPS_ON_SHEET = 8;
+const PLAN_ON_SHEET = { steps: 8, turnings: 2 };
 
 function headLines(state: CaseState): Line[] {
   const machine = { know: wordKey("machine", state.machine.kind ?? "other") };
@@ -62,21 +63,10 @@ function causeLines(triage: Triage): Line[] {
   return [line(phrase("slip-causes"), "heading", true), ...causes, line(rest), ...change];
 }
 
-function planLines(triage: Triage): Line[] {
-  const steps = triage.plan.steps.slice(0, STEPS_ON_SHEET);
-  const hazards = [...new Set(steps.flatMap((step) => step.hazards))];
-  const minutes = phrase("plan-minutes", {
-    median: { quantity: triage.plan.minutes.median, unit: "min" },
-    most: { quantity: triage.plan.minutes.p90, unit: "min" },
-  });
-  return [
-    line(phrase("slip-plan"), "heading", true),
-    ...steps.map((step) =>
-      line(step.kind === "call-for-help" ? phrase("plan-call-help") : stepPhrase(step), "step"),
-    ),
-    line(minutes),
-    ...cautionLines(hazards),
-  ];
+function planWithCautions(triage: Triage, desk: Desk): Line[] {
+  const shown = mainLine(triage.plan).slice(0, PLAN_ON_SHEET.steps);
+  const hazards = [...new Set(shown.flatMap(({ step }) => step.hazards))];
+  return [...planLines(triage.plan, PLAN_ON_SHEET, desk), ...cautionLines(hazards)];
 }
 
 /** What a technician reads before leaving: machine, complaint, causes, plan, kit, cautions. */
@@ -85,7 +75,7 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
   const press = (act: string) => ({ case: state.id, revision: 0, act });
   const begin = state.visit === "started" ? [] : [button(phrase("press-begin"), press("begin"))];
   return {
-    lines: [...headLines(state), ...causeLines(triage), ...planLines(triage), ...kitLines(triage)],
+    lines: [...headLines(state), ...causeLines(triage), ...planWithCautions(triage, desk), ...kitLines(triage)],
     buttons: [...begin, button(phrase("press-files"), press("files"))],
   };
 }

@@ -9,7 +9,7 @@ import type { Desk, Heard } from "./desk.ts";
 import { may } from "./rights.ts";
 import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
-import { confirmCause, ran, remedyResult } from "./visit-close.ts";
+import { actCured, confirmCause, ran, remedyResult } from "./visit-close.ts";
 import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
 import { sheetEffects } from "./visit-sheet.ts";
 
@@ -29,7 +29,8 @@ function result(state: CaseState, value: string, given: Given): Decision {
   if (taken === null) return nothingToDo;
   if (taken.leadsTo !== undefined) return put(state, taken.leadsTo, [], given.desk);
   const passed = taken.happenings.some((one) => one.type === "question.passed");
-  return passed ? skip(state, given) : goOn(state, taken.happenings, given);
+  if (passed) return skip(state, given);
+  return actCured(state, taken.happenings, given) ?? goOn(state, taken.happenings, given);
 }
 
 function skip(state: CaseState, given: Given): Decision {
@@ -64,11 +65,16 @@ const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Dec
   files: (state) => filesTo(technicianOf(state), state),
 };
 
+/** What may still be looked at when the case is closed. */
+const afterwards = new Set(["sheet", "files"]);
+
 function pressed(state: CaseState, press: Press, given: Given): Decision {
+  if (state.closed !== null && !afterwards.has(press.act)) {
+    return { ...nothingToDo, toast: phrase("case-is-closed") };
+  }
   const stepwise = press.act === "result" || press.act === "cause" || press.act === "skip-step";
   if (stepwise && press.revision !== state.open.technician?.revision) {
-    const again = state.closed === null ? goOn(state, [], given) : nothingToDo;
-    return { ...again, toast: phrase("step-is-closed") };
+    return { ...goOn(state, [], given), toast: phrase("step-is-closed") };
   }
   if (press.act === "result") return result(state, press.value ?? "", given);
   if (press.act === "cause") return confirmCause(state, press.value ?? "", given);

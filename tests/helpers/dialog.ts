@@ -83,8 +83,8 @@ export class Dialog {
     ]);
   }
 
-  private show({ effect }: PlannedEffect): void {
-    if (effect.do === "tell") return;
+  private show({ effect, notBefore }: PlannedEffect): void {
+    if (effect.do === "tell" || (notBefore ?? 0) > this.clock) return;
     const rendered = speech.wording.render(effect.message, effect.language);
     const slot = effect.slot ?? null;
     const to = effect.to.chat;

@@ -233,7 +233,9 @@ describe("an operator who answers anything", () => {
         expect(asked.has(key), key).toBe(false);
         asked.add(key);
         const labels = dialog.labels().slice(0, -1);
-        const safe = labels.includes("All is safe") ? "All is safe" : labels[roll(labels.length)];
+        // Ticks may be set and taken away again; the last button closes the list.
+        const last = asking.about === "equipment" ? labels.at(-1) : labels[roll(labels.length)];
+        const safe = labels.includes("All is safe") ? "All is safe" : last;
         dialog.press(safe ?? "");
       }
       expect(rounds).toBeLessThan(60);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Dialog } from "../helpers/dialog.ts";
+import { Dialog, workshop } from "../helpers/dialog.ts";
 
 /** A call that was taken by chat and handed to the technician. */
 function handedOver(): Dialog {
@@ -90,18 +90,20 @@ describe("the technician's visit", () => {
 
   it("closes with complaint, cause and correction once it ran and restarted, and tells everybody", () => {
     const dialog = begun().press("I found the cause", "3");
-    dialog.press(dialog.labels("3")[0] ?? "", "3");
+    dialog.press(dialog.labels("3")[0] ?? "", "3").press("Done – it runs", "3");
     expect(dialog.state.closed).toBeNull();
     dialog.press("Yes, all of it", "3");
     expect(dialog.state.closed?.complaint).toBe("one-click");
-    expect(dialog.state.closed?.cause).not.toBe("");
+    const { cause = "", correction } = dialog.state.closed ?? {};
+    expect(workshop.knowledge.faults.get(cause)?.remedies).toContain(correction);
     expect(dialog.last("1")).toContain("is closed");
     expect(dialog.shown.find((one) => one.slot === "slip-2")?.rendered.text).toContain("Closed");
   });
 
   it("stays open when it did not run", () => {
     const dialog = begun().press("I found the cause", "3");
-    dialog.press(dialog.labels("3")[0] ?? "", "3").press("Not yet", "3");
+    dialog.press(dialog.labels("3")[0] ?? "", "3");
+    dialog.press("Done – it runs", "3").press("Not yet", "3");
     expect(dialog.state.closed).toBeNull();
     expect(dialog.last("3")).toContain("stays open");
   });
@@ -110,5 +112,6 @@ describe("the technician's visit", () => {
     const dialog = begun().press("I found the cause", "3").press("Something else", "3");
     dialog.say("mouse nest in the fan shroud", "3").press("Yes, all of it", "3");
     expect(dialog.state.closed?.cause).toBe("mouse nest in the fan shroud");
+    expect(dialog.state.closed?.correction).not.toBe("");
   });
 });
