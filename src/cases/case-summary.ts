@@ -21,6 +21,8 @@ export interface CaseSummary
   readonly openedAt: number;
   /** When something last happened in it, milliseconds since 1970 UTC. */
   readonly touchedAt: number;
+  /** When its technician last did something in it; 0: never. */
+  readonly workedAt: number;
   /** The words it began with. */
   readonly opening: string;
   /** A danger was raised that nobody of the shop has seen. */
@@ -38,6 +40,7 @@ export function summariseCase(document: CaseDocument): CaseSummary {
     ...{ shopTold, shopSaw, visit, urgency, revision },
     openedAt: state.opened.at,
     touchedAt: document.events.at(-1)?.at ?? state.opened.at,
+    workedAt: document.events.findLast((event) => event.by === technician?.id)?.at ?? 0,
     opening: state.words[0] ?? "",
     alarm: state.flags.some((flag) => flag.seenBy === null),
     closed: state.closed && { end: state.closed.end, at: state.closed.at },

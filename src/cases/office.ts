@@ -150,7 +150,9 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   /** The case a person's words are about: the visit they are on, else their own trouble. */
   async function words(incoming: Incoming, member: Member | null): Promise<Received> {
     const person = incoming.from.id;
-    const visit = directory.cases({ technician: person, open: true })[0];
+    const visits = directory.cases({ technician: person, open: true });
+    // Of several, the one they are on: others are touched by their operators all the time.
+    const [visit] = [...visits].sort((a, b) => b.workedAt - a.workedAt);
     if (visit !== undefined) return inCase(visit.id, "visit", incoming);
     const own = directory.cases({ operator: person, open: true })[0];
     if (own !== undefined) return inCase(own.id, "operator", incoming);

@@ -1,5 +1,5 @@
 import { samplePicture } from "../rehearsal/people/sample-picture.ts";
-import { openMessage, playOnce } from "../rehearsal/player.ts";
+import { newsKey, openMessage, playOnce } from "../rehearsal/player.ts";
 import type { RehearsalServer } from "../rehearsal/server.ts";
 import type { SeenMessage } from "../rehearsal/view/seen-message.ts";
 import type { Scenario } from "./scenario.ts";
@@ -54,5 +54,4 @@ export async function playCall(server: RehearsalServer, scenario: Scenario): Pro
   }
 }
 
-/** A message counts as new again once its text changes. */
-const keyOf = (role: Role, message: SeenMessage) => `${role} ${message.id} ${message.text}`;
+const keyOf = (role: Role, message: SeenMessage) => `${role} ${newsKey(message)}`;

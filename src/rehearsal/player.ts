@@ -29,6 +29,11 @@ export function openMessage(transcript: readonly SeenMessage[]): SeenMessage | u
   return transcript.findLast((message) => message.from.isBot && message.buttons.length > 0);
 }
 
+/** A message counts as new again once its words or its buttons change. */
+export function newsKey(message: SeenMessage): string {
+  return JSON.stringify([message.id, message.text, labelsOf(message)]);
+}
+
 /**
  * Answers the newest message by the script, or with a fallback button.
  * @returns what was done, or null where nothing fits
