@@ -41,14 +41,23 @@ export function weighTerm(model: Model, at: At, seen: Seen): Term {
   const group = groupAt(model, at.group);
   const gated = [...seen.keys()].filter((id) => conditionsOf(model, id).length > 0);
   const weighed = gated.length === 0 ? group.weigh(seen) : weighGated(model, at, { seen, gated });
+  const predicted = marginal(model, weighed);
   return {
     layer: at.layer,
     group: at.group,
     seen,
     weighed,
-    predicted: marginal(model, weighed),
-    uniform: uniformOf(model, seen),
+    predicted,
+    uniform: isCircumstance(model, seen) ? predicted : uniformOf(model, seen),
   };
+}
+
+/**
+ * Circumstances (storage, weather, work done) were there before the fault, known or not: that a
+ * machine was tipped makes "something else" no likelier than the known faults together.
+ */
+function isCircumstance(model: Model, seen: Seen): boolean {
+  return [...seen.keys()].every((id) => model.observations.get(id)?.source.context === true);
 }
 
 function groupAt(model: Model, index: number): EvidenceGroup {
@@ -78,8 +87,10 @@ function uniformOf(model: Model, seen: Seen): number {
   let product = 1;
   for (const [id, likelihood] of seen) {
     if (model.observations.get(id)?.isList === true) {
+      // Alike over the members: each is present as often as one of them in so many.
+      const present = 2 / likelihood.length;
       for (let m = 0; m < likelihood.length; m += 2) {
-        product *= ((likelihood[m] ?? 1) + (likelihood[m + 1] ?? 1)) / 2;
+        product *= (1 - present) * (likelihood[m] ?? 1) + present * (likelihood[m + 1] ?? 1);
       }
     } else {
       product *= likelihood.reduce((sum, value) => sum + value, 0) / likelihood.length;
