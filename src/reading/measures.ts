@@ -21,6 +21,8 @@ export interface Measured {
   readonly implausible: readonly Implausible[];
   /** Quantities that found their observation. */
   readonly placed: readonly Quantity[];
+  /** Those among them whose place was named in more than one word, and the observation it is. */
+  readonly named: ReadonlyMap<Quantity, string>;
 }
 
 export interface MeasureInput {
@@ -36,6 +38,9 @@ const SURE_IF_PLACED = 0.95;
 const LEAST_SCORE = 0.5;
 /** The place was named, the unit was not. */
 const SURE_WITHOUT_UNIT = 0.8;
+
+/** What `nearness` gives two words in the same clause; one alone ("battery") names no place yet. */
+const SCORE_IF_NAMED = 1.5;
 
 interface Candidate {
   readonly measure: Measure;
@@ -53,6 +58,7 @@ export function placeQuantities(
   const open: Ambiguous[] = [];
   const implausible: Implausible[] = [];
   const placed: Quantity[] = [];
+  const named = new Map<Quantity, string>();
   for (const quantity of quantities) {
     if (isNominal(text, quantity, input.language.words.nominal)) {
       placed.push(quantity);
@@ -69,13 +75,14 @@ export function placeQuantities(
       continue;
     }
     placed.push(quantity);
+    if (best.score >= SCORE_IF_NAMED) named.set(quantity, best.measure.observation);
     const sure = sureOf(quantity, fitting);
     const at = { observation: best.measure.observation, probability: sure };
     if (sure === 0)
       open.push({ span: spanOf(text, quantity), options: optionsOf(quantity, fitting) });
     else values.push({ ...readingOf(quantity, at, input), ...told(text, quantity, input.scopes) });
   }
-  return { values, ambiguous: open, implausible, placed };
+  return { values, ambiguous: open, implausible, placed, named };
 }
 
 /** P(the best place is meant); 0 where it must be asked: no words near, two places, wrong unit. */

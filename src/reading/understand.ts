@@ -63,7 +63,10 @@ export function understand(
   const rest = quantities.filter((one) => !banded.placed.includes(one));
   const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
   const asides = findAsides(clauses, language);
-  const input = { language, model, scopes, quantities, volts };
+  const expected = options.expecting?.observation;
+  // A number whose own place was named is no answer to a question about another one.
+  const unnamed = quantities.filter((one) => (measured.named.get(one) ?? expected) === expected);
+  const input = { language, model, scopes, quantities: unnamed, volts };
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
   const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes });
@@ -83,7 +86,7 @@ export function understand(
       measured,
       others: [...banded.readings, ...replaced],
       answer,
-      expected: options.expecting?.observation,
+      expected,
     }),
     notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
     denied: settled.denied,
@@ -130,7 +133,13 @@ function merge({
   const read = [...settled.understood, ...others, ...measured.values];
   const open = [...settled.ambiguous, ...measured.ambiguous];
   if (answered.length > 0 || expected === undefined) {
-    const beside = read.filter((one) => one.observation !== answered[0]?.observation);
+    const number = answer?.values[0]?.span;
+    // One number is one reading: where it answers the question, it was not taken elsewhere.
+    const beside = read.filter(
+      (one) =>
+        one.observation !== answered[0]?.observation &&
+        !("value" in one && number !== undefined && number[0] === one.span[0]),
+    );
     const ambiguous = answered.length > 0 ? [] : open;
     return { understood: once([...answered, ...beside]), ambiguous };
   }

@@ -36,6 +36,16 @@ describe("answers to an open question", () => {
     expect(says(text, asked("battery-rest-volts"))).toEqual(["battery-rest-volts=12.4"]),
   );
 
+  it.each(["battery 12.6 V at rest", "at rest the battery shows 12.6 volts"])(
+    "takes a number whose own place is named for that place alone: %s",
+    (text) => expect(says(text, asked("dash-volts-start"))).toEqual(["battery-rest-volts=12.6"]),
+  );
+
+  it("counts a number once, as the answer, where the words name no other place", () =>
+    expect(says("I read 9.1 V at the battery", asked("battery-start-volts"))).toEqual([
+      "battery-start-volts=9.1",
+    ]));
+
   it("is less sure when volts are called amps", () => {
     const [amps] = read("12.4 amps", asked("battery-rest-volts")).understood;
     expect(amps?.probability).toBeLessThan(0.8);
