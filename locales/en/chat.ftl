@@ -31,6 +31,7 @@ answer-other = Something else
 answer-skip = Skip this
 answer-done = Done
 answer-cannot = I can't do that
+answer-show = Show me
 answer-more = More …
 answer-noted = noted
 answer-photo-got = photo received
@@ -81,6 +82,10 @@ file-kept =
         [one] Thank you, I have kept that for the shop.
        *[other] Thank you, I have kept { $count } photos and files for the shop.
     }
+photo-dark = That photo is too dark to see much.
+photo-blurred = That photo is blurred.
+photo-tiny = That photo is very small.
+photo-if-you-can = If you can, take one more: go close, hold still, light from behind you. If not, go on. I have kept it.
 ask-urgency = How urgent is it?
 urgency-high = Very: animals, crop or road wait
 urgency-normal = In the next days
@@ -111,6 +116,15 @@ trip-looked = I have looked
 trip-there = I stand beside it now
 trip-cannot = I can't go there
 
+## What stands under the drawings
+
+drawing-battery-posts = 1 the battery's post · 2 the clamp on it · 3 the cable
+drawing-earth-strap = 1 the battery's minus post · 2 where its cable meets the frame · 3 the strap from frame to engine · 4 the engine
+drawing-fuse-box = 1 the lid, pulled off · 2 a good fuse, its wire whole · 3 a blown fuse, its wire broken
+drawing-stop-knob = 1 the knob pulled out: the engine is stopped · 2 the knob pushed in: the engine may run
+drawing-solenoid = 1 the solenoid, the small drum · 2 the starter motor under it · 3 the thick cable on its stud · 4 the thin wire
+drawing-place = The ring shows where it mostly is on a machine like yours. Look only: engine off, key out.
+
 ## The way out
 
 more-choose = What do you want to do?
@@ -118,6 +132,7 @@ more-back = Go back one question
 more-change = Change an earlier answer
 more-pause = Pause
 more-person = Talk to a person
+more-runs = It runs again
 more-stop = Stop, I need no help
 more-return = Go on
 answer-go-on = Go on
@@ -130,6 +145,14 @@ person-there = Somebody is there until { $time }.
 person-away = Nobody is there now. Somebody is there again on { $time }.
 person-on-call = If it cannot wait, ring { $phone } now.
 person-nobody = Nobody of the shop is reading here yet. Please ring { $shop }: { $phone }.
+runs-again = Good. I have written down that it runs again. What it was is not known, so it may come back. Case { $number } is closed.
+reminder = You have not answered for a while. This is still open in case { $number }:
+still-fine = Is the machine of case { $number } still fine?
+answer-still-fine = Yes, it is fine
+answer-came-back = No, it is back
+still-fine-thanks = Thank you. That helps us to know what cured it.
+came-back-told = I am sorry. Case { $number } is open again, and { $shop } is told.
+came-back-for-shop = It is back: case { $number } is open again.
 passed-on = I have passed that on to the shop.
 
 ## Danger
@@ -196,6 +219,7 @@ slip-rest = Something else { $else } · nothing wrong any more { $nothing }
 slip-plan = Plan
 plan-step = { $what } ({ $minutes })
 plan-call-help = Ring for help if none of this shows it
+plan-if = if { $result }: { $next }
 plan-minutes = On the machine: about { $median }, nine times in ten under { $most }
 slip-kit = To load
 kit-part = { $part } – needed with { $chance }
@@ -248,10 +272,39 @@ cause-choice = { $cause } ({ $chance })
 cause-other = Something else
 ask-cause = Which was the cause?
 ask-cause-words = Write in a few words what it was and what you did.
-ask-ran = Did it run, and start again when you tried a second time? After work on the starting circuit: does it stay silent in gear, with the PTO on and off the seat?
+ask-ran = Did it run, and start again when you tried a second time?
 ran-yes = Yes, all of it
 ran-not-yet = Not yet
 stays-open = Case { $number } stays open.
+press-short = Something is missing: second visit
+ask-missing = What is missing for the second visit? Press the part, or write it.
+second-visit = Case { $number } stays open for a second visit. Bring: { $what }
+operator-second-visit = The repair is not finished: a second visit is needed. To be brought: { $what }
+ask-hand-back = Before you give it back: does the starter stay silent when it must?
+hand-back-how = Keep clear of the machine. Turn the key for a moment in gear, then with the PTO on, then off the seat: the starter must stay silent each time.
+hand-back-interlocks = what must keep it from starting in gear, with the PTO on and off the seat
+hand-back-fine = It stays silent each time
+hand-back-not-fine = No, it starts
+hand-back-could-not = Could not test it
+hand-back-stop = Do not give the machine back like this: it can start by surprise. Put it right first, then try again.
+ask-hand-back-why = Why could it not be tested? One line; the operator is told.
+hand-back-untested = Not tested: { $what }. Reason: { $why }. Take care until it is.
+operator-done = What was done: { $what }.
+record-title = For the record of case { $number }
+record-cause = Cause: { $what } ({ $how })
+record-minutes = On the machine: { $minutes }
+record-minutes-choice = { $minutes }
+record-used = Used: { $parts }
+record-back = Brought back: { $parts }
+record-correct = Press what is not right yet: minutes, parts used, how you know the cause.
+how-ran-after-this = it ran after this one act
+how-measured = measured
+how-several-at-once = several things at once
+how-guess = a guess
+ticked = ✓ { $label }
+unticked = { $label }
+press-another-cause = There was another cause too
+which-causes = What else was wrong? Press every cause you found.
 visit-closed = Case { $number } is closed. Thank you.
 
 ## People of the shop

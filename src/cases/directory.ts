@@ -11,7 +11,7 @@ const REMEMBERED_UPDATES = 100_000;
 
 export type PersonCard = Pick<
   PersonDocument,
-  "id" | "name" | "chat" | "language" | "reachable" | "machines"
+  "id" | "name" | "chat" | "language" | "reachable" | "machines" | "has"
 >;
 
 export interface CaseFilter {

@@ -44,7 +44,7 @@ export interface LobbyParts {
 
 export const SHOP = "shop";
 
-type Body = Pick<PersonDocument, "name" | "chat" | "language" | "machines" | "reachable">;
+type Body = Pick<PersonDocument, "name" | "chat" | "language" | "machines" | "has" | "reachable">;
 
 export function createLobby(parts: LobbyParts): Lobby {
   const { directory, commit, chance, languages } = parts;
@@ -62,6 +62,7 @@ export function createLobby(parts: LobbyParts): Lobby {
     language: person?.language ?? languages[0] ?? "en",
     machines: person?.machines ?? [],
     reachable: person?.reachable ?? true,
+    ...(person?.has === undefined ? {} : { has: person.has }),
   });
 
   /** An update without a case commits in the person's own document. */
@@ -170,7 +171,7 @@ export function createLobby(parts: LobbyParts): Lobby {
       if (press.act === "forget" && press.value === "yes") {
         const to = readerOf(incoming);
         await parts.forget(incoming.from.id);
-        const nobody = { name: "", machines: [] };
+        const nobody = { name: "", machines: [], has: [] };
         return answer(incoming, [say(to, { lines: [line(phrase("forgotten"))] })], nobody);
       }
       return toast(incoming, phrase("nothing-done"));

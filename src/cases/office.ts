@@ -6,10 +6,12 @@ import type { Phrase, Press } from "../domain/effects.ts";
 import { foldCase } from "../domain/fold-case.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import type { Reader, ReadingResult } from "../domain/reading.ts";
+import { advance } from "../talk/advance.ts";
 import { choicesFor } from "../talk/choices.ts";
 import { counterTurn } from "../talk/counter-turn.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk, Heard } from "../talk/desk.ts";
+import { followUps } from "../talk/follow-ups.ts";
 import { lobbyCommands } from "../talk/lobby.ts";
 import { operatorTurn } from "../talk/operator-turn.ts";
 import { visitTurn } from "../talk/visit-turn.ts";
@@ -56,6 +58,8 @@ const visitActs = new Set([
   "undo",
   "sheet",
   "cause",
+  "short",
+  "record",
   "files",
 ]);
 
@@ -121,11 +125,20 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     };
   }
 
+  /** The desk with what is kept of the operator who writes. */
+  function deskFor(side: Side, incoming: Incoming, at: number): Desk {
+    const desk = parts.desk(at);
+    const person = side === "operator" ? directory.person(incoming.from.id) : null;
+    if (person === null) return desk;
+    const { machines, has } = person;
+    return { ...desk, remembered: { machines, ...(has === undefined ? {} : { has }) } };
+  }
+
   async function inCase(id: string, side: Side, incoming: Incoming): Promise<Received> {
     const fresh = directory.case(id) === null;
     let toast: Phrase | undefined;
     await commit({ kind: "case", id }, incoming.update, (document, at) => {
-      const desk = parts.desk(at);
+      const desk = deskFor(side, incoming, at);
       const first = document === null && fresh ? [opened(incoming, desk)] : [];
       if (document === null && !fresh) return null;
       const stamp = { at, by: incoming.from.id, update: incoming.update };
@@ -135,11 +148,14 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
       ]);
       const words = wordsOf(incoming);
       const reading = words === null ? null : read(words, state, side, desk);
-      const decision = turns[side](state, { incoming, reading, member: memberOf(incoming) }, desk);
+      const heard = { incoming, reading, member: memberOf(incoming) };
+      const decision = turns[side](state, heard, desk);
       toast = decision.toast;
       const events = [...first, ...decision.happenings];
       if (events.length === 0 && decision.effects.length === 0) return null;
-      return { by: incoming.from.id, happenings: events, effects: decision.effects };
+      const after = advance(state, decision.happenings, heard);
+      const effects = [...decision.effects, ...followUps(state, after, desk)];
+      return { by: incoming.from.id, happenings: events, effects };
     });
     return {
       language: languageOf(incoming),

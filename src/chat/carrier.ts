@@ -6,7 +6,7 @@ import type { Wording } from "../domain/rendered.ts";
 import type { Call } from "./plan-calls.ts";
 import { planCalls } from "./plan-calls.ts";
 import type { PressCodec } from "./press-codec.ts";
-import { sendFile } from "./send-file.ts";
+import { sendFile, sendMade } from "./send-file.ts";
 import type { Trouble } from "./trouble.ts";
 import { judgeTrouble } from "./trouble.ts";
 
@@ -55,7 +55,11 @@ export function createCarrier({ api, wording, codec, report, pace }: CarrierPart
     if (call.send === "place") {
       return (await api.sendLocation(chat, call.latitude, call.longitude, options)).message_id;
     }
+    if (call.send === "card") {
+      return (await api.sendContact(chat, call.phone, call.name, options)).message_id;
+    }
     if (call.send === "file") return sendFile(api, chat, call, options);
+    if (call.send !== "text") return sendMade(api, chat, call, options);
     const entities = [...call.words.entities];
     const preview = { link_preview_options: { is_disabled: true } };
     const sent = await api.sendMessage(chat, call.words.text, { ...options, ...preview, entities });
@@ -77,11 +81,11 @@ export function createCarrier({ api, wording, codec, report, pace }: CarrierPart
   }
 
   async function edit(call: Call, { chat, message }: SentMessage): Promise<void> {
-    if (call.send === "place" || !isInline(call.keyboard)) return;
+    if (call.send === "place" || call.send === "card" || !isInline(call.keyboard)) return;
     const id = Number(message);
     const entities = [...call.words.entities];
     const markup = call.keyboard === undefined ? {} : { reply_markup: call.keyboard };
-    if (call.send === "file") {
+    if (call.send !== "text") {
       const words = { caption: call.words.text, caption_entities: entities };
       await api.editMessageCaption(chat, id, { ...words, ...markup });
       return;
@@ -94,7 +98,7 @@ export function createCarrier({ api, wording, codec, report, pace }: CarrierPart
   async function changed(calls: readonly Call[], earlier: SentMessage): Promise<boolean> {
     const [call, ...more] = calls;
     if (call === undefined || more.length > 0) return false;
-    if (call.send === "place" || !isInline(call.keyboard)) return false;
+    if (call.send === "place" || call.send === "card" || !isInline(call.keyboard)) return false;
     try {
       await edit(call, earlier);
       return true;

@@ -1,5 +1,5 @@
 import type { InlineKeyboardMarkup, ReplyKeyboardMarkup, ReplyKeyboardRemove } from "grammy/types";
-import type { FileRef, Press } from "../domain/effects.ts";
+import type { FileRef, Message, Press } from "../domain/effects.ts";
 import type { Rendered } from "../domain/rendered.ts";
 import { MESSAGE_LIMIT } from "../wording/split-points.ts";
 import type { MarkedText } from "./cut-text.ts";
@@ -14,14 +14,19 @@ const NOTED = "✓";
 
 export type Keyboard = InlineKeyboardMarkup | ReplyKeyboardMarkup | ReplyKeyboardRemove;
 
-type Body =
-  | { readonly send: "text"; readonly words: MarkedText }
-  | { readonly send: "file"; readonly file: FileRef; readonly words: MarkedText };
+/** What stands above the words: a file of the chat service's, or one that is made now. */
+type Above =
+  | { readonly send: "file"; readonly file: FileRef }
+  | { readonly send: "picture"; readonly picture: NonNullable<Message["picture"]> }
+  | { readonly send: "attachment"; readonly attachment: NonNullable<Message["attachment"]> };
+
+type Body = (Above | { readonly send: "text" }) & { readonly words: MarkedText };
 
 /** One call that sends one message. */
 export type Call = (
   | Body
   | { readonly send: "place"; readonly latitude: number; readonly longitude: number }
+  | { readonly send: "card"; readonly name: string; readonly phone: string }
 ) & {
   readonly keyboard?: Keyboard;
   /** The one that carries the words and buttons, and that a later revision changes. */
@@ -36,7 +41,8 @@ export interface CallPlan {
 }
 
 /** These kinds of files are shown without words. */
-const hasCaption = (file: FileRef) => file.kind !== "sticker" && file.kind !== "video-note";
+const hasCaption = (above: Above) =>
+  above.send !== "file" || (above.file.kind !== "sticker" && above.file.kind !== "video-note");
 const nothing: MarkedText = { text: "", entities: [] };
 
 /**
@@ -44,18 +50,19 @@ const nothing: MarkedText = { text: "", entities: [] };
  * most, so what has two becomes two messages; long texts are cut.
  */
 export function planCalls(rendered: Rendered, plan: CallPlan): readonly Call[] {
-  const { text, entities, file, place, share, endShare } = rendered;
+  const { text, entities, place, card, share, endShare } = rendered;
   const buttons = inlineKeyboard(rendered, plan.encode);
   const removes: ReplyKeyboardRemove | null =
     endShare === true && plan.direct ? { remove_keyboard: true } : null;
   const offer = share !== undefined && plan.direct ? shareKeyboard(share) : null;
   const keyboard = buttons ?? removes ?? offer;
-  const body = bodyCalls({ text, entities }, file, keyboard);
+  const body = bodyCalls({ text, entities }, aboveOf(rendered), keyboard);
   const isOnBody = (candidate: Keyboard) => body.length > 0 && keyboard === candidate;
   return [
     ...(removes === null || isOnBody(removes) ? [] : [note(NOTED, removes)]),
     ...body,
     ...(place === undefined ? [] : [{ send: "place", main: false, ...place } as const]),
+    ...(card === undefined ? [] : [{ send: "card", main: false, ...card } as const]),
     ...(offer === null || share === undefined || isOnBody(offer) ? [] : [note(share.label, offer)]),
   ];
 }
@@ -67,16 +74,22 @@ const note = (text: string, keyboard: Keyboard): Call => ({
   main: false,
 });
 
+function aboveOf({ file, picture, attachment }: Rendered): Above | undefined {
+  if (file !== undefined) return { send: "file", file };
+  if (picture !== undefined) return { send: "picture", picture };
+  return attachment === undefined ? undefined : { send: "attachment", attachment };
+}
+
 /** File and words: one message where the words fit under the file, else one after the other. */
 function bodyCalls(
   words: MarkedText,
-  file: FileRef | undefined,
+  above: Above | undefined,
   keyboard: Keyboard | null,
 ): readonly Call[] {
-  const fits = file !== undefined && hasCaption(file) && words.text.length <= CAPTION_LIMIT;
+  const fits = above !== undefined && hasCaption(above) && words.text.length <= CAPTION_LIMIT;
   const pieces = fits ? [] : cutText(words, MESSAGE_LIMIT);
   const calls: Body[] = pieces.map((piece) => ({ send: "text", words: piece }));
-  if (file !== undefined) calls.unshift({ send: "file", file, words: fits ? words : nothing });
+  if (above !== undefined) calls.unshift({ ...above, words: fits ? words : nothing });
   return calls.map((call, index): Call => {
     const last = index === calls.length - 1;
     return { ...call, main: last, ...(last && keyboard !== null ? { keyboard } : {}) };

@@ -1,10 +1,37 @@
-import type { Api } from "grammy";
+import { type Api, InputFile } from "grammy";
+import { drawDrawing } from "../paper/drawings.ts";
 import type { Call, Keyboard } from "./plan-calls.ts";
 
 interface FileOptions {
   readonly message_thread_id?: number;
   readonly disable_notification?: boolean;
   readonly reply_markup?: Keyboard;
+}
+
+function captioned({ words }: Pick<MadeCall, "words">, options: FileOptions) {
+  return words.text === ""
+    ? options
+    : { ...options, caption: words.text, caption_entities: [...words.entities] };
+}
+
+type MadeCall = Extract<Call, { send: "picture" | "attachment" }>;
+
+/** Sends a picture or a text file that is made at this moment; answers the message's id. */
+export async function sendMade(
+  api: Api,
+  chat: string,
+  call: MadeCall,
+  options: FileOptions,
+): Promise<number> {
+  const words = captioned(call, options);
+  if (call.send === "attachment") {
+    const { name, text } = call.attachment;
+    const file = new InputFile(Buffer.from(text, "utf8"), name);
+    return (await api.sendDocument(chat, file, words)).message_id;
+  }
+  const { drawing, machine } = call.picture;
+  const file = new InputFile(await drawDrawing(drawing, machine), `${drawing}.png`);
+  return (await api.sendPhoto(chat, file, words)).message_id;
 }
 
 /** Sends a file again by its id, as what it was; answers the message's id. */
@@ -15,10 +42,7 @@ export async function sendFile(
   options: FileOptions,
 ): Promise<number> {
   const { id, kind } = call.file;
-  const words =
-    call.words.text === ""
-      ? options
-      : { ...options, caption: call.words.text, caption_entities: [...call.words.entities] };
+  const words = captioned(call, options);
   const sent = await (() => {
     switch (kind) {
       case "photo":

@@ -3,6 +3,7 @@ import { createChangeDocument } from "../cases/change-document.ts";
 import { createCommit } from "../cases/commit.ts";
 import { openDirectory } from "../cases/directory.ts";
 import { createEngineRoom } from "../cases/engine-room.ts";
+import { createFollow, type LookAtPhoto } from "../cases/follow.ts";
 import { createForget, sweepForgotten } from "../cases/forget-person.ts";
 import { foundShop } from "../cases/found-shop.ts";
 import { createLobby } from "../cases/lobby.ts";
@@ -15,6 +16,7 @@ import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import type { ShopSettings } from "../domain/settings.ts";
+import { judgePhoto } from "../paper/judge-photo.ts";
 import { takeInstanceLock } from "../store/instance-lock.ts";
 import { openLowdbStore } from "../store/lowdb-store.ts";
 import { createQuarantine } from "../store/quarantine.ts";
@@ -136,6 +138,11 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       words: speech.wording.phrase,
     };
   };
+  const look: LookAtPhoto = async (file) => {
+    const got = await chat.download(file);
+    if (got.ok) return judgePhoto(got.bytes);
+    return got.why === "trouble" ? null : "not-checked";
+  };
   const forget = createForget({ directory, commit, change });
   const lobby = createLobby({
     ...{ directory, commit, desk, languages, link, forget },
@@ -155,7 +162,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     carrier: chat.carrier,
     moveChat: createMoveChat(store, change),
     timers: realTimers,
-    follow: async () => undefined,
+    follow: createFollow({ commit, desk, look }),
     notify: async (notice) => log("delivery", { reason: notice.what }),
   });
   await chat.introduce(introductionOf(speech, languages, directory.shop()?.members ?? []));

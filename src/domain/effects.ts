@@ -1,3 +1,5 @@
+import type { Drawing, MachineKindId } from "./vocabulary.ts";
+
 /** Where a message goes: a chat and, in a group with topics, one topic of it. */
 export interface Address {
   readonly chat: string;
@@ -85,7 +87,7 @@ export interface Message {
   readonly file?: FileRef;
   readonly place?: { readonly latitude: number; readonly longitude: number };
   /** A drawing of our own, by its name; it is drawn when it is sent. */
-  readonly picture?: { readonly drawing: string; readonly machine: string };
+  readonly picture?: { readonly drawing: Drawing; readonly machine: MachineKindId };
   /** A number to ring, as a card that the phone can dial. */
   readonly card?: { readonly name: string; readonly phone: string };
   /** A text that is sent as a file. */

@@ -1,5 +1,6 @@
 import type {
   CauseGroup,
+  Drawing,
   Fuel,
   MachineKindId,
   Performer,
@@ -183,6 +184,8 @@ export interface Check extends Titled {
   /** Headings under which many answers are offered in two steps; empty: one step. */
   readonly menu: readonly AnswerMenu[];
   readonly photo: boolean;
+  /** The drawing behind "Show me". */
+  readonly drawing?: Drawing;
   readonly source: string;
 }
 

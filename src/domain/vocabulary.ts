@@ -126,3 +126,14 @@ export const firingStates = [
   "starts",
 ] as const;
 export type FiringState = (typeof firingStates)[number];
+
+/** Drawings of our own that a check may show: what to look at, and where on the machine. */
+export const drawings = [
+  "battery-posts",
+  "earth-strap",
+  "fuse-box",
+  "stop-knob",
+  "solenoid",
+] as const;
+export const Drawing = z.enum(drawings);
+export type Drawing = z.infer<typeof Drawing>;

@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { CauseGroup, Performer, ProcedureStep, Reporter, Stage } from "../domain/vocabulary.ts";
+import {
+  CauseGroup,
+  Drawing,
+  Performer,
+  ProcedureStep,
+  Reporter,
+  Stage,
+} from "../domain/vocabulary.ts";
 import {
   ButtonText,
   Condition,
@@ -108,6 +115,7 @@ export const CheckText = z.strictObject({
   verdicts: z.record(Id, z.strictObject({ states: listOf(z.string()), text: Line })).optional(),
   menu: z.record(Id, z.strictObject({ title: ButtonText, states: listOf(z.string()) })).optional(),
   photo: z.boolean().default(false),
+  drawing: Drawing.optional(),
   source: Source.optional(),
 });
 export type CheckText = z.infer<typeof CheckText>;

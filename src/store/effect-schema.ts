@@ -10,6 +10,7 @@ import type {
   Press,
   Unit,
 } from "../domain/effects.ts";
+import { Drawing, MachineKindId } from "../domain/vocabulary.ts";
 import { exactly, list, text, whole } from "./exactly.ts";
 
 const unit = exactly<Unit>()(
@@ -75,7 +76,7 @@ const message = exactly<Message>()(
     endOffer: z.boolean().exactOptional(),
     file: fileRef.exactOptional(),
     place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
-    picture: z.object({ drawing: text, machine: text }).exactOptional(),
+    picture: z.object({ drawing: Drawing, machine: MachineKindId }).exactOptional(),
     card: z.object({ name: text, phone: text }).exactOptional(),
     attachment: z.object({ name: text, text }).exactOptional(),
   }),

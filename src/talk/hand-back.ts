@@ -34,7 +34,9 @@ const LEAST_CHANCE = 0.05;
 /** Did this case's work touch what keeps the machine from starting by surprise? */
 export function workedOnStartCircuit(state: CaseState, desk: Desk): boolean {
   const { faults, remedies } = desk.knowledge;
-  const tried = new Set(state.remediesDone.map((done) => done.remedy).filter((id) => remedies.has(id)));
+  const tried = new Set(
+    state.remediesDone.map((done) => done.remedy).filter((id) => remedies.has(id)),
+  );
   const touched = [
     ...(state.confirmed?.faults ?? []),
     ...state.remediesDone.map((done) => done.fault),
@@ -94,7 +96,10 @@ export function untestedLines(state: CaseState): Line[] {
     .filter((one) => one.outcome === "could-not")
     .map((one) =>
       line(
-        phrase("hand-back-untested", { what: { phrase: checkName(one.check) }, why: one.why ?? "" }),
+        phrase("hand-back-untested", {
+          what: { phrase: checkName(one.check) },
+          why: one.why ?? "",
+        }),
         "caution",
       ),
     );

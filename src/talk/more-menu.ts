@@ -23,7 +23,7 @@ export function showMore(state: CaseState, desk: Desk): Decision {
   const open = state.open.operator;
   const revision = open?.revision ?? state.revision;
   const press = (act: string) => ({ case: state.id, revision, act });
-  const ways = ["back", "change", "pause", "person", "stop", "return"];
+  const ways = ["back", "change", "pause", "person", "runs", "stop", "return"];
   const message: Message = {
     lines: [
       ...(open === null ? [] : questionLines(open.asking, desk)),

@@ -17,9 +17,10 @@ import {
   stopCase,
   withdraw,
 } from "./more-menu.ts";
+import { cameBack, runsAgain, staysFine } from "./outcome.ts";
 import { wantPerson } from "./person.ts";
 import { type Outcome, proceed } from "./proceed.ts";
-import { questionMessage, questionSlot } from "./question.ts";
+import { questionMessage, questionSlot, showCheck } from "./question.ts";
 import { whenItRuns } from "./solved.ts";
 
 export interface Given {
@@ -75,6 +76,9 @@ export const menuActs: Readonly<Record<string, (state: CaseState, given: Given) 
   resume: (state, given) => resume(state, given),
   repeat: (state, given) => repeatOpen(state, phrase("here-we-are"), given),
   reopen,
+  runs: runsAgain,
+  fine: staysFine,
+  "came-back": cameBack,
   "safe-now": (state, given) =>
     proceed(state, { happenings: [{ type: "safety.answered", clear: true }], before: [] }, given),
 };
@@ -88,7 +92,17 @@ export function resume(state: CaseState, given: Given): Decision {
 }
 
 /** Buttons that may be pressed long after they were made; all others belong to one revision. */
-const lasting = new Set(["resume", "repeat", "reopen", "person", "safe-now", "withdraw"]);
+const lasting = new Set([
+  "resume",
+  "repeat",
+  "reopen",
+  "person",
+  "safe-now",
+  "withdraw",
+  "show",
+  "fine",
+  "came-back",
+]);
 
 /** What may be pressed while a red flag stands. */
 const whileStopped = new Set(["safe-now", "person", "stop", "reopen"]);
@@ -106,6 +120,7 @@ export function press(state: CaseState, pressed: Press, given: Given): Decision 
     };
   }
   if (pressed.act === "answer") return answer(state, pressed.value ?? "", given);
+  if (pressed.act === "show") return showCheck(state, pressed.value ?? "", given.desk.knowledge);
   if (pressed.act === "withdraw") return withdraw(state, pressed.value ?? "", given);
   return menuActs[pressed.act]?.(state, given) ?? nothingToDo;
 }

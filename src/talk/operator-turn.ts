@@ -1,7 +1,8 @@
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { IncomingContent } from "../domain/incoming.ts";
-import { type Decision, line, nothingToDo, phrase } from "./decision.ts";
+import { advance } from "./advance.ts";
+import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { takeFile } from "./files.ts";
 import { repeatOpen } from "./more-menu.ts";
@@ -50,7 +51,17 @@ function command(state: CaseState, name: string, given: Given): Decision {
   return repeatOpen(state, phrase("unknown-command"), given);
 }
 
+/** What this person told in an earlier case need not be asked again. */
+function remembered(state: CaseState, desk: Desk): CaseHappening[] {
+  const has = desk.remembered?.has ?? [];
+  const isNew = state.askedEver.length === 0 && state.has === null;
+  return isNew && has.length > 0 ? [{ type: "equipment.told", has }] : [];
+}
+
 /** One message, press or file from the operator of a case: what follows from it. */
 export function operatorTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
-  return content(state, heard.incoming.what, { heard, desk });
+  const known = remembered(state, desk);
+  if (known.length === 0) return content(state, heard.incoming.what, { heard, desk });
+  const decided = content(advance(state, known, heard), heard.incoming.what, { heard, desk });
+  return together({ happenings: known, effects: [] }, decided);
 }

@@ -92,7 +92,10 @@ export function planLines(
 ): Line[] {
   const steps = mainLine(plan)
     .slice(0, most.steps)
-    .flatMap((one) => [line(stepPhrase(one.step), "step"), ...branchLines(one, most.turnings, desk)]);
+    .flatMap((one) => [
+      line(stepPhrase(one.step), "step"),
+      ...branchLines(one, most.turnings, desk),
+    ]);
   const minutes = phrase("plan-minutes", {
     median: { quantity: plan.minutes.median, unit: "min" },
     most: { quantity: plan.minutes.p90, unit: "min" },

@@ -5,8 +5,8 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import type { Performer } from "../domain/vocabulary.ts";
 import { choicesFor } from "./choices.ts";
-import { button, line, phrase } from "./decision.ts";
-import type { Desk } from "./desk.ts";
+import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
+import { type Desk, machineOf } from "./desk.ts";
 import { restLines, trySafelyLines } from "./rest.ts";
 import { tripLines } from "./trip.ts";
 
@@ -112,6 +112,26 @@ function offerOf(asking: Asking): Message["offer"] {
   return undefined;
 }
 
+/** "Show me" where there is a drawing of what to look at. */
+function showButtons(asking: Asking, state: CaseState, knowledge: Knowledge) {
+  const check = asking.about === "check" ? knowledge.checks.get(asking.check) : undefined;
+  if (check?.drawing === undefined) return [];
+  const press = { case: state.id, revision: state.revision, act: "show", value: check.id };
+  return [button(phrase("answer-show"), press)];
+}
+
+/** The drawing of a check, its numbers in words under it. */
+export function showCheck(state: CaseState, id: string, knowledge: Knowledge): Decision {
+  const check = knowledge.checks.get(id);
+  if (check?.drawing === undefined) return nothingToDo;
+  const { drawing } = check;
+  const message = {
+    lines: [line(phrase(`drawing-${drawing}`)), line(phrase("drawing-place"))],
+    picture: { drawing, machine: machineOf(state).kind },
+  };
+  return { happenings: [], effects: [say(state.operator, message)] };
+}
+
 /** How many more may follow; where it is more than was said before, why. */
 function progressLines(state: CaseState, aboutMore: number | null): Line[] {
   if (aboutMore === null || aboutMore <= 0) return [];
@@ -141,6 +161,7 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
     button(choice.label, press("answer", choice.value)),
   );
   const offer = offerOf(asking);
+  const more = button(phrase("answer-more"), press("more"));
   const cautions = cautionsFor(asking, { state, to: "operator", knowledge: desk.knowledge });
   const { knowledge, now } = desk;
   const safely =
@@ -155,7 +176,7 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
   const spaced = first === undefined ? [] : [{ ...first, gap: parts.before.length > 0 }, ...rest];
   return {
     lines: [...parts.before, ...spaced, ...progressLines(state, parts.aboutMore)],
-    buttons: [...answers, button(phrase("answer-more"), press("more"))],
+    buttons: [...answers, ...showButtons(asking, state, knowledge), more],
     ...(offer === undefined ? {} : { offer }),
   };
 }

@@ -183,7 +183,11 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
       ...contactLines(state),
       ...(triage === null
         ? []
-        : [...causeLines(triage), ...planLines(triage.plan, PLAN_ON_SLIP, desk), ...kitLines(triage)]),
+        : [
+            ...causeLines(triage),
+            ...planLines(triage.plan, PLAN_ON_SLIP, desk),
+            ...kitLines(triage),
+          ]),
       ...lookingLines(state, desk),
       statusLine(state, desk),
     ],

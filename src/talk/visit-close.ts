@@ -1,11 +1,10 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import { advance } from "./advance.ts";
-import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
+import { type Decision, nothingToDo } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { slipEffects } from "./slip.ts";
-import { complaintOf, curingAct, judgeCure } from "./solved.ts";
-import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
+import { curingAct, judgeCure } from "./solved.ts";
+import { type Given, goOn, put } from "./visit-proceed.ts";
 
 /** What came of a repair. */
 export function remedyResult(
@@ -56,13 +55,6 @@ export function actCured(
   return { happenings: [...all, ...asked.happenings], effects: asked.effects };
 }
 
-/** The repair, or the act, after which it ran; else the words for what it was and what was done. */
-function correctionOf(state: CaseState): string {
-  const cured = state.acts.findLast((act) => act.outcome === "cured")?.act;
-  const repair = state.remediesDone.findLast((one) => one.ran)?.remedy;
-  return repair ?? cured ?? state.confirmed?.words ?? "";
-}
-
 /** What a repair has put right: the cause that was named, else the likeliest it is listed under. */
 function faultOf(state: CaseState, remedy: string, desk: Desk): string {
   const { faults } = desk.knowledge;
@@ -74,39 +66,6 @@ function faultOf(state: CaseState, remedy: string, desk: Desk): string {
   return (
     causes.find((cause) => listed(cause.fault))?.fault ?? [...faults.keys()].find(listed) ?? ""
   );
-}
-
-/** Ran and restarted: the case closes and everybody is told; not yet: it stays open. */
-export function ran(state: CaseState, value: string, given: Given): Decision {
-  const { desk, heard } = given;
-  const technician = technicianOf(state);
-  if (value !== "yes") {
-    const open = say(technician, { lines: [line(phrase("stays-open", { number: state.id }))] });
-    return { happenings: [], effects: [open] };
-  }
-  const closed: CaseHappening = {
-    type: "case.closed",
-    end: "visit",
-    complaint: complaintOf(state),
-    cause: state.confirmed?.faults[0] ?? state.confirmed?.words ?? "",
-    correction: correctionOf(state),
-  };
-  const after = advance(state, [closed], heard);
-  const done = { lines: [line(phrase("visit-closed", { number: state.id }), "heading")] };
-  const cause = state.confirmed?.faults[0];
-  const what =
-    cause === undefined || cause === ""
-      ? { phrase: { raw: state.confirmed?.words ?? "" } }
-      : { know: `fault-${cause}` };
-  const told = { lines: [line(phrase("operator-closed", { number: state.id, cause: what }))] };
-  return {
-    happenings: [closed],
-    effects: [
-      say(technician, done),
-      ...(state.operator.chat === "" ? [] : [say(state.operator, told)]),
-      ...slipEffects(after, desk),
-    ],
-  };
 }
 
 /** The first repair of a fault that was neither done nor left. */

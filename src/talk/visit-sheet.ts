@@ -75,7 +75,12 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
   const press = (act: string) => ({ case: state.id, revision: 0, act });
   const begin = state.visit === "started" ? [] : [button(phrase("press-begin"), press("begin"))];
   return {
-    lines: [...headLines(state), ...causeLines(triage), ...planWithCautions(triage, desk), ...kitLines(triage)],
+    lines: [
+      ...headLines(state),
+      ...causeLines(triage),
+      ...planWithCautions(triage, desk),
+      ...kitLines(triage),
+    ],
     buttons: [...begin, button(phrase("press-files"), press("files"))],
   };
 }

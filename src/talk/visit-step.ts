@@ -4,12 +4,14 @@ import type { Line, Message } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import type { PlanStep } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
-import { choicesFor, DONT_KNOW, SKIP } from "./choices.ts";
+import { type Choice, choicesFor, DONT_KNOW, SKIP } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { handBackLines } from "./hand-back.ts";
 import { cautionsFor, questionLines } from "./question.ts";
 
 const CAUSES_OFFERED = 5;
+const PARTS_OFFERED = 4;
 
 /** The step that comes first in the plan as it stands, as something to put to the technician. */
 export function nextStep(state: CaseState, desk: Desk): Asking | null {
@@ -43,6 +45,43 @@ function toolLines(asking: Asking, desk: Desk): Line[] {
   return [line(phrase("step-tools", { tools: list }))];
 }
 
+const own = (about: string, values: readonly string[]): Choice[] =>
+  values.map((value) => ({ value, label: phrase(`${about}-${value}`) }));
+
+/** The results that a technician can press for what is asked. */
+export function stepChoices(asking: Asking, state: CaseState, desk: Desk): readonly Choice[] {
+  if (asking.about === "hand-back") return own("hand-back", ["fine", "not-fine", "could-not"]);
+  if (asking.about === "missing") {
+    const parts = desk.triage(state, "technician").kit.items.slice(0, PARTS_OFFERED);
+    return parts.map(({ part }) => ({ value: part, label: { know: wordKey("part", part) } }));
+  }
+  return choicesFor(asking, state, desk.knowledge).filter(
+    (choice) => choice.value !== DONT_KNOW && choice.value !== SKIP,
+  );
+}
+
+/** The result whose words were typed, in the technician's language; null: none of them. */
+export function typedChoice(
+  asking: Asking,
+  text: string,
+  given: { readonly state: CaseState; readonly desk: Desk },
+): string | null {
+  const { state, desk } = given;
+  const language = state.technician?.language ?? "en";
+  const wanted = text.trim().toLowerCase();
+  const choice = stepChoices(asking, state, desk).find(
+    ({ label }) => desk.words(label, language).toLowerCase() === wanted,
+  );
+  return choice?.value ?? null;
+}
+
+/** Ways on besides the results; at the end there is nothing left to skip. */
+function waysFor(asking: Asking): readonly string[] {
+  if (asking.about === "ran") return ["short", "found", "sheet"];
+  if (/^(hand-back|missing)/.test(asking.about)) return ["sheet"];
+  return ["skip-step", "found", "short", "undo", "sheet"];
+}
+
 /** One step at a time: what to do, with what, how carefully, and the results to press. */
 export function stepMessage(
   state: CaseState,
@@ -56,14 +95,14 @@ export function stepMessage(
     act,
     ...(value === undefined ? {} : { value }),
   });
-  const answers = choicesFor(asking, state, desk.knowledge)
-    .filter((choice) => choice.value !== DONT_KNOW && choice.value !== SKIP)
-    .map((choice) => button(choice.label, press("result", choice.value)));
-  const ways = ["skip-step", "found", "undo", "sheet"].map((way) =>
-    button(phrase(`press-${way}`), press(way)),
+  const answers = stepChoices(asking, state, desk).map((choice) =>
+    button(choice.label, press("result", choice.value)),
   );
+  const ways = waysFor(asking).map((way) => button(phrase(`press-${way}`), press(way)));
+  const asked =
+    asking.about === "hand-back" ? handBackLines(asking.check, desk) : questionLines(asking, desk);
   const cautions = cautionsFor(asking, { state, to: "technician", knowledge: desk.knowledge });
-  const [first, ...rest] = [...cautions, ...questionLines(asking, desk)];
+  const [first, ...rest] = [...cautions, ...asked];
   const question = first === undefined ? [] : [{ ...first, gap: before.length > 0 }, ...rest];
   return {
     lines: [...before, ...question, ...toolLines(asking, desk)],

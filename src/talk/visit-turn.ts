@@ -9,15 +9,20 @@ import type { Desk, Heard } from "./desk.ts";
 import { may } from "./rights.ts";
 import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
-import { actCured, confirmCause, ran, remedyResult } from "./visit-close.ts";
+import { actCured, confirmCause, remedyResult } from "./visit-close.ts";
+import { couldNotTest, cutShort, handBackResult, ran } from "./visit-end.ts";
 import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
+import { changeRecord } from "./visit-record.ts";
 import { sheetEffects } from "./visit-sheet.ts";
+import { typedChoice } from "./visit-step.ts";
 
 function result(state: CaseState, value: string, given: Given): Decision {
   const open = state.open.technician;
   if (open === null) return goOn(state, [], given);
   const { asking } = open;
   if (asking.about === "ran") return ran(state, value, given);
+  if (asking.about === "hand-back") return handBackResult(state, asking, value, given);
+  if (asking.about === "missing") return cutShort(state, value, given);
   if (asking.about === "remedy") {
     return value === "-" ? skip(state, given) : remedyResult(state, asking.remedy, value, given);
   }
@@ -60,13 +65,14 @@ const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Dec
     goOn(state, state.visit === "started" ? [] : [{ type: "visit.started" }], given),
   "skip-step": skip,
   found: (state, given) => put(state, { about: "cause" }, [], given.desk),
+  short: (state, given) => put(state, { about: "missing" }, [], given.desk),
   undo,
   sheet: (state, given) => ({ happenings: [], effects: sheetEffects(state, given.desk) }),
   files: (state) => filesTo(technicianOf(state), state),
 };
 
 /** What may still be looked at when the case is closed. */
-const afterwards = new Set(["sheet", "files"]);
+const afterwards = new Set(["sheet", "files", "record"]);
 
 function pressed(state: CaseState, press: Press, given: Given): Decision {
   if (state.closed !== null && !afterwards.has(press.act)) {
@@ -77,6 +83,7 @@ function pressed(state: CaseState, press: Press, given: Given): Decision {
     return { ...goOn(state, [], given), toast: phrase("step-is-closed") };
   }
   if (press.act === "result") return result(state, press.value ?? "", given);
+  if (press.act === "record") return changeRecord(state, press.value ?? "", given);
   if (press.act === "cause") return confirmCause(state, press.value ?? "", given);
   return plainActs[press.act]?.(state, given) ?? nothingToDo;
 }
@@ -95,7 +102,13 @@ function words(state: CaseState, text: string, given: Given): Decision {
     const asked = put(after, { about: "ran" }, [], desk);
     return { happenings: [confirmed, ...asked.happenings], effects: asked.effects };
   }
-  const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
+  if (open?.asking.about === "missing") return cutShort(state, text, given);
+  if (open?.asking.about === "hand-back-why") return couldNotTest(state, open.asking, text, given);
+  const typed =
+    open === null
+      ? null
+      : (typedChoice(open.asking, text, { state, desk }) ??
+        matchTyped(open.asking, text, { state, desk }));
   if (typed !== null) return result(state, typed, given);
   const facts =
     heard.reading === null
@@ -122,8 +135,11 @@ function words(state: CaseState, text: string, given: Given): Decision {
 
 /** What the technician who has the case does with it. */
 export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
-  const standing =
-    state.technician?.id === heard.incoming.from.id ? "handed-technician" : "stranger";
+  const { id } = heard.incoming.from;
+  const handed = state.technician?.id === id;
+  // Whoever was taken out of the shop is a stranger at once, also to the cases they had.
+  const belongs = desk.members.some((member) => member.person === id);
+  const standing = handed && belongs ? "handed-technician" : "stranger";
   if (!may(standing, "visit")) return { ...nothingToDo, toast: phrase("not-allowed") };
   const { what } = heard.incoming;
   const given = { heard, desk };
