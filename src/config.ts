@@ -11,6 +11,8 @@ export interface Config {
   readonly apiRoot?: string;
   /** Where the rehearsal room listens on this computer; 0: any free port. */
   readonly port: number;
+  /** Whether starting circuits are simulated; without, the engine weighs by rows alone. */
+  readonly simulate: boolean;
 }
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -22,7 +24,13 @@ const LARGEST_PORT = 65_535;
 /** The shape in which the platform hands tokens out. */
 const TOKEN = /^\d{5,}:[A-Za-z0-9_-]{30,}$/;
 
-const known = ["TURNROW_TOKEN", "TURNROW_DATA", "TURNROW_API_ROOT", "TURNROW_PORT"];
+const known = [
+  "TURNROW_TOKEN",
+  "TURNROW_DATA",
+  "TURNROW_API_ROOT",
+  "TURNROW_PORT",
+  "TURNROW_SIMULATE",
+];
 
 /**
  * Reads the settings that come from outside. Empty values count as missing, so that a line can be
@@ -53,10 +61,15 @@ export function readConfig(environment: Environment, folder = process.cwd()): Re
   if (!Number.isInteger(port) || port < 0 || port > LARGEST_PORT) {
     problem("TURNROW_PORT", `expected a whole number from 0 to ${LARGEST_PORT}, such as 4870.`);
   }
+  const simulate = value("TURNROW_SIMULATE") ?? "yes";
+  if (simulate !== "yes" && simulate !== "no") {
+    problem("TURNROW_SIMULATE", "expected yes, or no on a computer too small for it.");
+  }
   if (problems.length > 0) return { ok: false, problems };
   return {
     ok: true,
     value: {
+      simulate: simulate === "yes",
       ...(token === undefined ? {} : { token }),
       dataFolder: resolve(folder, value("TURNROW_DATA") ?? DEFAULT_DATA_FOLDER),
       ...(apiRoot === undefined ? {} : { apiRoot }),

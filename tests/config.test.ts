@@ -13,7 +13,7 @@ describe("the configuration", () => {
   it("needs nothing: without a token the rehearsal room opens", () => {
     expect(readConfig({ PATH: "/bin" }, "/home/x")).toEqual({
       ok: true,
-      value: { dataFolder: resolve("/home/x/.data"), port: 4870 },
+      value: { dataFolder: resolve("/home/x/.data"), port: 4870, simulate: true },
     });
   });
 
@@ -34,6 +34,7 @@ describe("the configuration", () => {
         dataFolder: resolve("/var/lib/turnrow"),
         apiRoot: "http://127.0.0.1:8081",
         port: 4870,
+        simulate: true,
       },
     });
   });
@@ -65,4 +66,10 @@ describe("the configuration", () => {
     "does not let the token go to %s",
     (root) => expect(problems({ TURNROW_API_ROOT: root })).toHaveLength(1),
   );
+
+  it("leaves the simulation out where it is told to, and knows only yes and no", () => {
+    const off = readConfig({ TURNROW_SIMULATE: "no" }, "/home/x");
+    expect(off.ok && off.value.simulate).toBe(false);
+    expect(readConfig({ TURNROW_SIMULATE: "maybe" }, "/home/x").ok).toBe(false);
+  });
 });

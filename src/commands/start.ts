@@ -44,13 +44,13 @@ interface Ground {
 /** Serves Telegram. */
 async function serve(token: string, ground: Ground): Promise<number> {
   const { config, workshop, log, io } = ground;
-  const { dataFolder, apiRoot } = config;
+  const { dataFolder, apiRoot, simulate } = config;
   const settings = loadShopSettings(io.root, dataFolder);
   if (!settings.ok) {
     io.stderr(problemLines(settings.problems));
     return 2;
   }
-  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log };
+  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log, simulate };
   const root = apiRoot === undefined ? {} : { apiRoot };
   const turnrow = await startTurnrow({ ...base, token, ...root });
   if (turnrow.ownerLink !== null) {
@@ -72,7 +72,8 @@ async function rehearse(ground: Ground): Promise<number> {
   const { languages } = settings.value;
   const server = await openRehearsal(scenario, { port: config.port, languages });
   rmSync(dataFolder, { recursive: true, force: true });
-  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log };
+  const { simulate } = config;
+  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log, simulate };
   const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
   await seatMembers(server, scenario, turnrow);
   io.stdout(

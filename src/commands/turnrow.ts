@@ -23,7 +23,7 @@ import { createQuarantine } from "../store/quarantine.ts";
 import { phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { realChance } from "./chance.ts";
-import { openBanks } from "./circuit-banks.ts";
+import { noBanks, openBanks } from "./circuit-banks.ts";
 import { engineOptions } from "./engine-options.ts";
 import { introductionOf } from "./introduction.ts";
 import { openSpeech } from "./speech.ts";
@@ -38,6 +38,8 @@ export interface TurnrowOptions {
   readonly token: string;
   readonly apiRoot?: string;
   readonly settings: ShopSettings;
+  /** Whether starting circuits are simulated. */
+  readonly simulate: boolean;
   readonly workshop: Workshop;
   readonly log: Log;
   /** How fast messages may follow each other; the chat service's own limits when missing. */
@@ -119,7 +121,8 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     throw error;
   });
   const link = (token: string) => `https://t.me/${bot.username}?start=${token}`;
-  const banks = openBanks(options.root, workshop, (error) => log("circuit-bank", { error }));
+  const report = (error: unknown) => log("circuit-bank", { error });
+  const banks = options.simulate ? openBanks(options.root, workshop, report) : noBanks;
   const engine = createEngineRoom({
     knowledge,
     options: engineOptions(banks, settings),
