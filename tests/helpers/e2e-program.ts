@@ -84,7 +84,7 @@ export function killPrograms(): void {
 export function startProgram(home: string, environment: Readonly<Record<string, string>>): Program {
   const child = spawn(process.execPath, [join(home, "build/main.js"), "start"], {
     cwd: home,
-    env: { PATH: process.env["PATH"], ...environment },
+    env: { TURNROW_SIMULATE: "no", PATH: process.env["PATH"], ...environment },
     stdio: ["ignore", "pipe", "pipe"],
   });
   running.add(child);
