@@ -3,7 +3,7 @@ import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 
 /** Longer messages are stories, not commands. */
-const LONGEST_COMMAND = 6;
+const LONGEST_COMMAND = 8;
 
 /** The command a message consists of: "back", "I don't know", "can I talk to a person". */
 export function commandOf(text: Clauses, language: Language): Command | null {

@@ -78,6 +78,7 @@ describe("commands", () => {
     ["I don't know", "dont-know"],
     ["no idea", "dont-know"],
     ["can i talk to a person", "person"],
+    ["I want to talk to a person please", "person"],
     ["STOP", "stop"],
     ["yes", "yes"],
     ["nope", "no"],
