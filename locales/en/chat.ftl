@@ -277,6 +277,13 @@ note-kept = Note kept with case { $number }.
 
 sheet-title = Case { $number } · { $machine }
 sheet-note = Note: { $note }
+sheet-circuit = Starting circuit
+sheet-told = What is known
+sheet-record = What was found and done
+sheet-too-early = Nothing is known yet that a sheet could say.
+share-only = { $chance }
+press-paper = Job sheet to print
+press-report = Job report to print
 press-begin = Start at the machine
 technician-taken-back = Case { $number } was taken back by the shop.
 step-left = left for now

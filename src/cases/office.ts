@@ -60,6 +60,7 @@ const visitActs = new Set([
   "cause",
   "short",
   "record",
+  "paper",
   "files",
 ]);
 

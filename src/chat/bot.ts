@@ -1,6 +1,7 @@
 import { Bot, GrammyError } from "grammy";
 import type { Carrier, Reception, Timers } from "../cases/ports.ts";
 import type { Wording } from "../domain/rendered.ts";
+import { createPrinter, type PrintPaper } from "../paper/print-paper.ts";
 import { createCarrier, PLATFORM_PACE } from "./carrier.ts";
 import { UPDATE_KINDS } from "./decode.ts";
 import type { Download } from "./download.ts";
@@ -31,6 +32,8 @@ export interface BotOptions {
   readonly log: Log;
   /** How fast messages may follow each other; default: what the platform asks for. */
   readonly pace?: Pick<Carrier, "limits" | "overall">;
+  /** Draws up papers of our own; default: job sheets have no picture of the circuit. */
+  readonly print?: PrintPaper;
 }
 
 /** The chat service: people's messages in, effects out. */
@@ -95,6 +98,7 @@ class TelegramChat implements Chat {
       ...{ api: bot.api, wording, codec },
       report: (what) => log(what),
       pace: options.pace ?? PLATFORM_PACE,
+      print: options.print ?? createPrinter(),
     });
     this.download = createDownload({
       locate: (fileId) => this.#locate(fileId),

@@ -3,6 +3,7 @@ import type { InlineKeyboardMarkup } from "grammy/types";
 import type { Carried, Carrier, CarryContext, Outgoing, RateLimit } from "../cases/ports.ts";
 import type { SentMessage } from "../domain/documents.ts";
 import type { Wording } from "../domain/rendered.ts";
+import type { PrintPaper } from "../paper/print-paper.ts";
 import type { Call } from "./plan-calls.ts";
 import { planCalls } from "./plan-calls.ts";
 import type { PressCodec } from "./press-codec.ts";
@@ -24,6 +25,8 @@ export interface CarrierParts {
   /** Hears of what had to be left out: a button that does not fit, a file that is gone. */
   readonly report: (what: "button-left-out" | "file-left-out") => void;
   readonly pace: Pick<Carrier, "limits" | "overall">;
+  /** Draws up papers of our own. */
+  readonly print: PrintPaper;
 }
 
 /** Groups have negative numbers. */
@@ -38,7 +41,7 @@ export const PLATFORM_PACE: CarrierParts["pace"] = {
 };
 
 /** Carries effects out over the Bot API, one message a call. */
-export function createCarrier({ api, wording, codec, report, pace }: CarrierParts): Carrier {
+export function createCarrier({ api, wording, codec, report, pace, print }: CarrierParts): Carrier {
   const encode = (press: Parameters<PressCodec["encode"]>[0]) => {
     const data = codec.encode(press);
     if (data === null) report("button-left-out");
@@ -59,7 +62,7 @@ export function createCarrier({ api, wording, codec, report, pace }: CarrierPart
       return (await api.sendContact(chat, call.phone, call.name, options)).message_id;
     }
     if (call.send === "file") return sendFile(api, chat, call, options);
-    if (call.send !== "text") return sendMade(api, chat, call, options);
+    if (call.send !== "text") return sendMade(api, chat, call, { ...options, print });
     const entities = [...call.words.entities];
     const preview = { link_preview_options: { is_disabled: true } };
     const sent = await api.sendMessage(chat, call.words.text, { ...options, ...preview, entities });

@@ -1,6 +1,6 @@
 import type { InlineKeyboardMarkup, ReplyKeyboardMarkup, ReplyKeyboardRemove } from "grammy/types";
 import type { FileRef, Message, Press } from "../domain/effects.ts";
-import type { Rendered } from "../domain/rendered.ts";
+import type { Rendered, WordedPaper } from "../domain/rendered.ts";
 import { MESSAGE_LIMIT } from "../wording/split-points.ts";
 import type { MarkedText } from "./cut-text.ts";
 import { cutText } from "./cut-text.ts";
@@ -18,7 +18,8 @@ export type Keyboard = InlineKeyboardMarkup | ReplyKeyboardMarkup | ReplyKeyboar
 type Above =
   | { readonly send: "file"; readonly file: FileRef }
   | { readonly send: "picture"; readonly picture: NonNullable<Message["picture"]> }
-  | { readonly send: "attachment"; readonly attachment: NonNullable<Message["attachment"]> };
+  | { readonly send: "attachment"; readonly attachment: NonNullable<Message["attachment"]> }
+  | { readonly send: "paper"; readonly paper: WordedPaper };
 
 type Body = (Above | { readonly send: "text" }) & { readonly words: MarkedText };
 
@@ -74,9 +75,10 @@ const note = (text: string, keyboard: Keyboard): Call => ({
   main: false,
 });
 
-function aboveOf({ file, picture, attachment }: Rendered): Above | undefined {
+function aboveOf({ file, picture, attachment, paper }: Rendered): Above | undefined {
   if (file !== undefined) return { send: "file", file };
   if (picture !== undefined) return { send: "picture", picture };
+  if (paper !== undefined) return { send: "paper", paper };
   return attachment === undefined ? undefined : { send: "attachment", attachment };
 }
 

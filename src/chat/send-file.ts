@@ -1,5 +1,6 @@
 import { type Api, InputFile } from "grammy";
 import { drawDrawing } from "../paper/drawings.ts";
+import type { PrintPaper } from "../paper/print-paper.ts";
 import type { Call, Keyboard } from "./plan-calls.ts";
 
 interface FileOptions {
@@ -14,16 +15,21 @@ function captioned({ words }: Pick<MadeCall, "words">, options: FileOptions) {
     : { ...options, caption: words.text, caption_entities: [...words.entities] };
 }
 
-type MadeCall = Extract<Call, { send: "picture" | "attachment" }>;
+type MadeCall = Extract<Call, { send: "picture" | "attachment" | "paper" }>;
 
 /** Sends a picture or a text file that is made at this moment; answers the message's id. */
 export async function sendMade(
   api: Api,
   chat: string,
   call: MadeCall,
-  options: FileOptions,
+  options: FileOptions & { readonly print: PrintPaper },
 ): Promise<number> {
-  const words = captioned(call, options);
+  const { print, ...plain } = options;
+  const words = captioned(call, plain);
+  if (call.send === "paper") {
+    const { name, bytes } = await print(call.paper);
+    return (await api.sendDocument(chat, new InputFile(bytes, name), words)).message_id;
+  }
   if (call.send === "attachment") {
     const { name, text } = call.attachment;
     const file = new InputFile(Buffer.from(text, "utf8"), name);

@@ -17,6 +17,7 @@ import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import { judgePhoto } from "../paper/judge-photo.ts";
+import { createPrinter } from "../paper/print-paper.ts";
 import { takeInstanceLock } from "../store/instance-lock.ts";
 import { openLowdbStore } from "../store/lowdb-store.ts";
 import { createQuarantine } from "../store/quarantine.ts";
@@ -115,6 +116,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     timers: realTimers,
     log,
     ...(options.pace === undefined ? {} : { pace: options.pace }),
+    print: createPrinter((id) => workshop.circuits.get(id)),
   });
   const bot = await chat.identify().catch((error: unknown) => {
     lock.release();

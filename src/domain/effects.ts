@@ -1,3 +1,4 @@
+import type { Paper } from "./paper.ts";
 import type { Drawing, MachineKindId } from "./vocabulary.ts";
 
 /** Where a message goes: a chat and, in a group with topics, one topic of it. */
@@ -92,6 +93,8 @@ export interface Message {
   readonly card?: { readonly name: string; readonly phone: string };
   /** A text that is sent as a file. */
   readonly attachment?: { readonly name: string; readonly text: string };
+  /** A calendar entry or a job sheet; it is drawn up when it is sent. */
+  readonly paper?: Paper<Phrase>;
 }
 
 /** What shall happen outside, as data. Nothing here has happened yet. */

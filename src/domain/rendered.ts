@@ -1,4 +1,5 @@
 import type { FileRef, Message, Phrase, Press } from "./effects.ts";
+import type { Paper } from "./paper.ts";
 
 /** A stretch of the text that is shown differently; counted in UTF-16 units. */
 export interface TextEntity {
@@ -10,6 +11,12 @@ export interface TextEntity {
 export interface RenderedButton {
   readonly label: string;
   readonly press: Press;
+}
+
+/** A paper whose words are chosen. */
+export interface WordedPaper {
+  readonly paper: Paper<string>;
+  readonly rightToLeft: boolean;
 }
 
 /** A message in one language, ready to be carried: plain text and what lies over it. */
@@ -25,6 +32,7 @@ export interface Rendered {
   readonly picture?: Message["picture"];
   readonly card?: Message["card"];
   readonly attachment?: Message["attachment"];
+  readonly paper?: WordedPaper;
 }
 
 /**

@@ -10,6 +10,7 @@ import type {
   Press,
   Unit,
 } from "../domain/effects.ts";
+import type { Paper } from "../domain/paper.ts";
 import { Drawing, MachineKindId } from "../domain/vocabulary.ts";
 import { exactly, list, text, whole } from "./exactly.ts";
 
@@ -68,6 +69,45 @@ export const line = z.object({
   gap: z.boolean().exactOptional(),
 });
 
+const sheetLine = z.object({
+  words: phrase,
+  style: z.enum(["step", "tick", "turn", "caution", "quote"]).exactOptional(),
+});
+const bar = z.object({
+  name: phrase,
+  share: z.number(),
+  shareText: phrase,
+  reason: phrase.exactOptional(),
+});
+
+const paper = exactly<Paper<Phrase>>()(
+  z.discriminatedUnion("kind", [
+    z.object({
+      kind: z.literal("calendar"),
+      uid: text,
+      sequence: whole,
+      made: z.number(),
+      from: z.number(),
+      until: z.number(),
+      cancelled: z.boolean(),
+      title: phrase,
+      where: phrase.exactOptional(),
+      about: list(phrase),
+      place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
+    }),
+    z.object({
+      kind: z.literal("sheet"),
+      name: text,
+      made: z.number(),
+      title: phrase,
+      head: list(sheetLine),
+      causes: z.object({ title: phrase, bars: list(bar) }).exactOptional(),
+      circuit: z.object({ title: phrase, id: text, fault: text.exactOptional() }).exactOptional(),
+      sections: list(z.object({ heading: phrase, lines: list(sheetLine) })),
+    }),
+  ]),
+);
+
 const message = exactly<Message>()(
   z.object({
     lines: list(line),
@@ -79,6 +119,7 @@ const message = exactly<Message>()(
     picture: z.object({ drawing: Drawing, machine: MachineKindId }).exactOptional(),
     card: z.object({ name: text, phone: text }).exactOptional(),
     attachment: z.object({ name: text, text }).exactOptional(),
+    paper: paper.exactOptional(),
   }),
 );
 

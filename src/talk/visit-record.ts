@@ -90,7 +90,8 @@ function recordButtons(state: CaseState, desk: Desk): (readonly Button[])[] {
     return button(label, recordPress(state, `how:${one}`));
   });
   const another = button(phrase("press-another-cause"), recordPress(state, "also"));
-  return [minutes.slice(0, 3), minutes.slice(3), ...parts, ...how, another];
+  const paper = button(phrase("press-report"), { case: state.id, revision: 0, act: "paper" });
+  return [minutes.slice(0, 3), minutes.slice(3), ...parts, ...how, another, paper];
 }
 
 /** The record, to be put right by pressing; the case itself is closed already. */

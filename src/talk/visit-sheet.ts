@@ -81,7 +81,11 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
       ...planWithCautions(triage, desk),
       ...kitLines(triage),
     ],
-    buttons: [...begin, button(phrase("press-files"), press("files"))],
+    buttons: [
+      ...begin,
+      button(phrase("press-files"), press("files")),
+      button(phrase("press-paper"), press("paper")),
+    ],
   };
 }
 

@@ -6,6 +6,7 @@ import { takeAnswer } from "./answer.ts";
 import { filesTo } from "./counter-turn.ts";
 import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
+import { paperTo } from "./job-sheet.ts";
 import { may } from "./rights.ts";
 import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
@@ -68,11 +69,12 @@ const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Dec
   short: (state, given) => put(state, { about: "missing" }, [], given.desk),
   undo,
   sheet: (state, given) => ({ happenings: [], effects: sheetEffects(state, given.desk) }),
+  paper: (state, given) => paperTo(technicianOf(state), state, given.desk),
   files: (state) => filesTo(technicianOf(state), state),
 };
 
 /** What may still be looked at when the case is closed. */
-const afterwards = new Set(["sheet", "files", "record"]);
+const afterwards = new Set(["sheet", "files", "record", "paper"]);
 
 function pressed(state: CaseState, press: Press, given: Given): Decision {
   if (state.closed !== null && !afterwards.has(press.act)) {

@@ -1,9 +1,11 @@
 import type { Line, Message } from "../domain/effects.ts";
+import { wordPaper } from "../domain/paper.ts";
 import type { Rendered, Wording } from "../domain/rendered.ts";
 import { buttonLabel } from "./button-label.ts";
 import { createLanguagePack } from "./language-pack.ts";
 import { layOut } from "./lay-out.ts";
 import { createSpeaker, type Speaker } from "./speaker.ts";
+import { plainWords } from "./text-direction.ts";
 import type { ReportTrouble } from "./trouble.ts";
 
 export interface WordingOptions {
@@ -44,7 +46,7 @@ export function createWording(options: WordingOptions): Wording {
 }
 
 function render(message: Message, speaker: Speaker): Rendered {
-  const { file, place, offer, endOffer, picture, card, attachment } = message;
+  const { file, place, offer, endOffer, picture, card, attachment, paper } = message;
   return {
     ...layOut(
       message.lines.map((line) => worded(line, speaker)),
@@ -60,6 +62,12 @@ function render(message: Message, speaker: Speaker): Rendered {
     ...(picture && { picture }),
     ...(card && { card }),
     ...(attachment && { attachment }),
+    ...(paper && {
+      paper: {
+        paper: wordPaper(paper, (words) => plainWords(speaker.say(words))),
+        rightToLeft: speaker.pack.rightToLeft,
+      },
+    }),
   };
 }
 

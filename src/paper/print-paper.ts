@@ -1,0 +1,30 @@
+import type { CircuitNetwork } from "../domain/circuit.ts";
+import type { WordedPaper } from "../domain/rendered.ts";
+import { calendarText } from "./calendar.ts";
+import { jobSheetPdf } from "./job-sheet.ts";
+
+export interface PrintedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Makes a file of a worded paper. */
+export type PrintPaper = (paper: WordedPaper) => Promise<PrintedFile>;
+
+/** @param circuitOf a starting circuit by its id, to be drawn on job sheets */
+export function createPrinter(
+  circuitOf: (id: string) => CircuitNetwork | undefined = () => undefined,
+): PrintPaper {
+  return async ({ paper, rightToLeft }) => {
+    if (paper.kind === "calendar") {
+      return { name: "visit.ics", bytes: new TextEncoder().encode(calendarText(paper)) };
+    }
+    const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit.id);
+    const bytes = await jobSheetPdf({
+      sheet: paper,
+      rightToLeft,
+      ...(circuit === undefined ? {} : { circuit }),
+    });
+    return { name: `${paper.name}.pdf`, bytes };
+  };
+}
