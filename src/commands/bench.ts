@@ -1,16 +1,26 @@
+import { createWorkerBuilder } from "../knowledge/bank-builder.ts";
+import { benchCircuit } from "./bench-circuit.ts";
 import { benchEngine } from "./bench-engine.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine } from "./options.ts";
-import { brokenFlows, openWorkshop } from "./workshop.ts";
+import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
-const parts = ["engine"] as const;
+/** Full size: what the engine itself uses, and enough held-out machines for a stable figure. */
+const FULL = { machines: 2000, heldOutPerFault: 10 };
 
-/** `bench [PART] [--json]`: speed and quality as ratios in one run; engine is what there is so far. */
+const parts: Readonly<Record<string, (workshop: Workshop) => unknown>> = {
+  engine: ({ knowledge }) => benchEngine(knowledge),
+  circuit: ({ circuits, knowledge }) =>
+    benchCircuit({ circuits, knowledge, build: createWorkerBuilder(), ...FULL }),
+};
+
+/** `bench [PART] [--json]`: speed and quality, as ratios in one run; without a part all of them. */
 export async function benchCommand(args: readonly string[], io: CommandIo): Promise<number> {
   const line = commandLine(args, { flags: ["json"], valued: [] });
-  const [part = "engine"] = line.words;
-  if (!parts.some((one) => one === part) || line.unknown.length > 0) {
-    io.stderr(`Use: npm run -s bench [-- ${parts.join("|")}] [--json]\n`);
+  const [part] = line.words;
+  const chosen = part === undefined ? Object.keys(parts) : [part];
+  if (line.unknown.length > 0 || chosen.some((name) => !Object.hasOwn(parts, name))) {
+    io.stderr(`Use: npm run -s bench [-- ${Object.keys(parts).join("|")}] [--json]\n`);
     return 2;
   }
   const workshop = await openWorkshop(io.root);
@@ -18,7 +28,10 @@ export async function benchCommand(args: readonly string[], io: CommandIo): Prom
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
-  const figures = await benchEngine(workshop.value.knowledge);
-  io.stdout(`${JSON.stringify(figures, null, 2)}\n`);
+  const figures: Record<string, unknown> = {};
+  for (const name of chosen) figures[name] = await parts[name]?.(workshop.value);
+  const [only] = chosen;
+  const shown = part === undefined ? figures : figures[only ?? ""];
+  io.stdout(`${JSON.stringify(shown, null, 2)}\n`);
   return 0;
 }
