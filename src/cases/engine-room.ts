@@ -1,4 +1,5 @@
 import { compileModel, type ModelOptions } from "../diagnosis/compile.ts";
+import { type ExpectedReading, expectedReading } from "../diagnosis/expected-readings.ts";
 import type { Model } from "../diagnosis/model.ts";
 import { chooseNext } from "../diagnosis/next-check.ts";
 import { triage } from "../diagnosis/triage.ts";
@@ -17,7 +18,12 @@ const MODELS_KEPT = 24;
 export interface EngineRoom {
   readonly next: (state: CaseState, performer: Performer) => Next;
   readonly triage: (state: CaseState, performer: Performer) => Triage;
+  /** What a test point would read; null where no simulated circuit knows it. */
+  readonly expected: (state: CaseState, observation: string) => ExpectedReading | null;
 }
+
+/** The leading causes whose readings are worth showing beside a healthy machine's. */
+const CAUSES_EXPECTED = 3;
 
 export interface EngineRoomParts {
   readonly knowledge: Knowledge;
@@ -51,19 +57,30 @@ export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
   const situation = (state: CaseState, performer: Performer) =>
     situationOf(state, performer, parts.travelMinutes?.(state));
 
+  function triageOf(state: CaseState, performer: Performer): Triage {
+    const kept = answers.get(state) ?? new Map<string, Triage>();
+    answers.set(state, kept);
+    const known = kept.get(performer);
+    if (known !== undefined) return known;
+    const found = triage(modelOf(state), evidenceOf(state), situation(state, performer), {
+      seed: state.opened.seed,
+    });
+    kept.set(performer, found);
+    return found;
+  }
+
   return {
     next: (state, performer) =>
       chooseNext(modelOf(state), evidenceOf(state), situation(state, performer)),
-    triage(state, performer) {
-      const kept = answers.get(state) ?? new Map<string, Triage>();
-      answers.set(state, kept);
-      const known = kept.get(performer);
-      if (known !== undefined) return known;
-      const found = triage(modelOf(state), evidenceOf(state), situation(state, performer), {
-        seed: state.opened.seed,
-      });
-      kept.set(performer, found);
-      return found;
+    triage: triageOf,
+    expected(state, observation) {
+      const [joint] = parts.options?.(state).options.joint ?? [];
+      if (joint === undefined) return null;
+      const causes = triageOf(state, "technician")
+        .ranking.causes.slice(0, CAUSES_EXPECTED)
+        .map((cause) => cause.fault);
+      const query = { observation, causes };
+      return expectedReading(modelOf(state), joint, { evidence: evidenceOf(state), query });
     },
   };
 }

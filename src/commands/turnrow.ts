@@ -15,6 +15,7 @@ import { createReception } from "../cases/reception.ts";
 import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
+import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import { judgePhoto } from "../paper/judge-photo.ts";
 import { createPrinter } from "../paper/print-paper.ts";
@@ -116,7 +117,9 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     timers: realTimers,
     log,
     ...(options.pace === undefined ? {} : { pace: options.pace }),
-    print: createPrinter((id) => workshop.circuits.get(id)),
+    print: createPrinter(
+      (machine) => chooseCircuits(workshop.circuits.values(), machine)[0]?.circuit,
+    ),
   });
   const bot = await chat.identify().catch((error: unknown) => {
     lock.release();
@@ -137,9 +140,11 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       shop: settings,
       members: shop?.members ?? [],
       ...(shop?.counter === undefined ? {} : { counter: shop.counter }),
+      others: () => directory.cases({ open: true }),
       now,
       next: engine.next,
       triage: engine.triage,
+      expected: engine.expected,
       words: speech.wording.phrase,
     };
   };

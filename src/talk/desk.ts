@@ -1,3 +1,4 @@
+import type { ExpectedReading } from "../diagnosis/expected-readings.ts";
 import type { KnownMachine } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
@@ -17,6 +18,14 @@ export interface Remembered {
   readonly has?: readonly string[];
 }
 
+/** Another case as the counter sees it: whose it is, where, when. */
+export interface OtherCase
+  extends Pick<CaseState, "id" | "machine" | "where" | "booked" | "visit"> {
+  readonly operator: { readonly id: string; readonly name: string };
+  readonly technician: { readonly id: string } | null;
+  readonly openedAt: number;
+}
+
 /** Everything a turn may look at besides the case itself. It is data and pure functions. */
 export interface Desk {
   readonly knowledge: Knowledge;
@@ -26,10 +35,14 @@ export interface Desk {
   readonly counter?: Address;
   /** What is kept of the operator who writes; absent: nothing. */
   readonly remembered?: Remembered;
+  /** The other open cases; absent: none are known of. */
+  readonly others?: () => readonly OtherCase[];
   /** Milliseconds since 1970 UTC. */
   readonly now: number;
   /** The next question for this person; pure. */
   readonly next: (state: CaseState, performer: Performer) => Next;
+  /** What a test point would read on this machine; absent or null: not known. */
+  readonly expected?: (state: CaseState, observation: string) => ExpectedReading | null;
   /** A phrase as people read it, so that a typed answer can be matched with the button's words. */
   readonly words: (phrase: Phrase, language: string) => string;
   /** Ranking, plan and kit as they stand; pure. */
