@@ -17,6 +17,11 @@ export interface CaseSummary
     | "visit"
     | "urgency"
     | "revision"
+    | "where"
+    | "booked"
+    | "prompt"
+    | "link"
+    | "askedBack"
   > {
   readonly openedAt: number;
   /** When something last happened in it, milliseconds since 1970 UTC. */
@@ -35,9 +40,11 @@ export function summariseCase(document: CaseDocument): CaseSummary {
   const state = foldCase(document.id, document.events);
   const { id, operator, technician, machine, interview, personWanted } = state;
   const { shopTold, shopSaw, visit, urgency, revision } = state;
+  const { where, booked, prompt, link, askedBack } = state;
   return {
     ...{ id, operator, technician, machine, interview, personWanted },
     ...{ shopTold, shopSaw, visit, urgency, revision },
+    ...{ where, booked, prompt, link, askedBack },
     openedAt: state.opened.at,
     touchedAt: document.events.at(-1)?.at ?? state.opened.at,
     workedAt: document.events.findLast((event) => event.by === technician?.id)?.at ?? 0,

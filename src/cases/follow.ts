@@ -6,6 +6,7 @@ import { FollowUp } from "../domain/follow-up.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { laterTurn, photoTurn } from "../talk/later.ts";
+import { tookInTurn } from "../talk/merge.ts";
 import type { Commit } from "./commit.ts";
 import type { Tell } from "./ports.ts";
 
@@ -90,6 +91,8 @@ export function createFollow(parts: FollowParts): (told: Tell, update: string) =
       case "machine.seen":
       case "equipment.told":
         return toPerson(document.id, update, followUp);
+      case "took-in":
+        return toCase(document.id, update, (state, at) => tookInTurn(state, followUp, desk(at)));
       case "photo.came":
         return lookAt(document.id, update, followUp.file);
       default:

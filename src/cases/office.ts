@@ -8,12 +8,13 @@ import type { Incoming } from "../domain/incoming.ts";
 import type { Reader, ReadingResult } from "../domain/reading.ts";
 import { advance } from "../talk/advance.ts";
 import { choicesFor } from "../talk/choices.ts";
-import { counterTurn } from "../talk/counter-turn.ts";
+import { counterActs, counterTurn } from "../talk/counter-turn.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk, Heard } from "../talk/desk.ts";
 import { followUps } from "../talk/follow-ups.ts";
 import { lobbyCommands } from "../talk/lobby.ts";
 import { operatorTurn } from "../talk/operator-turn.ts";
+import { relayed } from "../talk/relay.ts";
 import { visitTurn } from "../talk/visit-turn.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
@@ -41,15 +42,8 @@ const turns: Readonly<Record<Side, Turn>> = {
   visit: visitTurn,
 };
 
-const counterActs = new Set([
-  "seen",
-  "noticed",
-  "hand-over",
-  "assign",
-  "take-back",
-  "slip",
-  "files",
-]);
+/** Both sides have these: whoever was handed the case gets them as its technician. */
+const sharedActs = new Set(["files", "paper"]);
 const visitActs = new Set([
   "begin",
   "result",
@@ -81,7 +75,7 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   function sideOf(press: Press, incoming: Incoming, member: Member | null): Side {
     const summary = directory.case(press.case ?? "");
     const handed = summary?.technician?.id === incoming.from.id;
-    if (visitActs.has(press.act) && (handed || press.act !== "files")) return "visit";
+    if (visitActs.has(press.act) && (handed || !sharedActs.has(press.act))) return "visit";
     if (counterActs.has(press.act) && member !== null) return "counter";
     return "operator";
   }
@@ -150,7 +144,8 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
       const words = wordsOf(incoming);
       const reading = words === null ? null : read(words, state, side, desk);
       const heard = { incoming, reading, member: memberOf(incoming) };
-      const decision = turns[side](state, heard, desk);
+      const replied = side === "operator" ? relayed(state, heard, desk) : null;
+      const decision = replied ?? turns[side](state, heard, desk);
       toast = decision.toast;
       const events = [...first, ...decision.happenings];
       if (events.length === 0 && decision.effects.length === 0) return null;
@@ -164,9 +159,17 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     };
   }
 
+  /** The case about which this member of the shop was asked to write. */
+  function promptedCase(person: string, member: Member | null): string | null {
+    if (member === null) return null;
+    return directory.cases({ open: true }).find((one) => one.prompt?.by === person)?.id ?? null;
+  }
+
   /** The case a person's words are about: the visit they are on, else their own trouble. */
   async function words(incoming: Incoming, member: Member | null): Promise<Received> {
     const person = incoming.from.id;
+    const prompted = promptedCase(person, member);
+    if (prompted !== null) return inCase(prompted, "counter", incoming);
     const visits = directory.cases({ technician: person, open: true });
     // Of several, the one they are on: others are touched by their operators all the time.
     const [visit] = [...visits].sort((a, b) => b.workedAt - a.workedAt);
@@ -202,7 +205,12 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     if (what.kind === "press") {
       return what.press === null ? lobby.refuse(incoming) : pressed(what.press, incoming, member);
     }
-    if (!incoming.direct) return lobby.group(incoming, member);
+    if (!incoming.direct) {
+      const prompted = what.kind === "text" ? promptedCase(incoming.from.id, member) : null;
+      return prompted === null
+        ? lobby.group(incoming, member)
+        : inCase(prompted, "counter", incoming);
+    }
     await lobby.remember(incoming, languageOf(incoming));
     if (what.kind === "edited") return {};
     if (what.kind === "command") return command(what.name, what.argument, incoming);

@@ -39,8 +39,14 @@ export interface JobSheet<Words> {
       readonly reason?: Words;
     }[];
   };
-  /** The starting circuit by its file's id, and the fault whose parts are marked. */
-  readonly circuit?: { readonly title: Words; readonly id: string; readonly fault?: string };
+  /** The machine whose starting circuit is drawn, and the fault whose parts are marked. */
+  readonly circuit?: {
+    readonly title: Words;
+    readonly kind: string;
+    readonly fuel?: string;
+    readonly volts?: number;
+    readonly fault?: string;
+  };
   readonly sections: readonly {
     readonly heading: Words;
     readonly lines: readonly SheetLine<Words>[];

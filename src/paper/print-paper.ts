@@ -1,4 +1,5 @@
 import type { CircuitNetwork } from "../domain/circuit.ts";
+import type { JobSheet } from "../domain/paper.ts";
 import type { WordedPaper } from "../domain/rendered.ts";
 import { calendarText } from "./calendar.ts";
 import { jobSheetPdf } from "./job-sheet.ts";
@@ -11,15 +12,18 @@ export interface PrintedFile {
 /** Makes a file of a worded paper. */
 export type PrintPaper = (paper: WordedPaper) => Promise<PrintedFile>;
 
-/** @param circuitOf a starting circuit by its id, to be drawn on job sheets */
+/** The machine whose circuit a sheet wants. */
+export type DrawnMachine = NonNullable<JobSheet<string>["circuit"]>;
+
+/** @param circuitOf the starting circuit of a machine, to be drawn on job sheets */
 export function createPrinter(
-  circuitOf: (id: string) => CircuitNetwork | undefined = () => undefined,
+  circuitOf: (machine: DrawnMachine) => CircuitNetwork | undefined = () => undefined,
 ): PrintPaper {
   return async ({ paper, rightToLeft }) => {
     if (paper.kind === "calendar") {
       return { name: "visit.ics", bytes: new TextEncoder().encode(calendarText(paper)) };
     }
-    const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit.id);
+    const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit);
     const bytes = await jobSheetPdf({
       sheet: paper,
       rightToLeft,

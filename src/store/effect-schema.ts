@@ -102,7 +102,15 @@ const paper = exactly<Paper<Phrase>>()(
       title: phrase,
       head: list(sheetLine),
       causes: z.object({ title: phrase, bars: list(bar) }).exactOptional(),
-      circuit: z.object({ title: phrase, id: text, fault: text.exactOptional() }).exactOptional(),
+      circuit: z
+        .object({
+          title: phrase,
+          kind: text,
+          fuel: text.exactOptional(),
+          volts: z.number().exactOptional(),
+          fault: text.exactOptional(),
+        })
+        .exactOptional(),
       sections: list(z.object({ heading: phrase, lines: list(sheetLine) })),
     }),
   ]),

@@ -1,104 +1,32 @@
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Member } from "../domain/documents.ts";
-import type { Message, Press } from "../domain/effects.ts";
-import { advance } from "./advance.ts";
-import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
+import { book, offerWindows, pressedWindow, typedWindow, unbook } from "./booking.ts";
+import {
+  actsMenu,
+  end,
+  history,
+  leave,
+  openAgain,
+  passOn,
+  payment,
+  prompt,
+} from "./counter-acts.ts";
+import { back, type Given, saying, withSlip } from "./counter-given.ts";
+import { assign, handOver, movedMeanwhile, takeBack } from "./counter-hand.ts";
+import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
+import { paperTo } from "./job-sheet.ts";
+import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
+import { askOperator, heardByPhone } from "./relay.ts";
 import { type CaseAct, may } from "./rights.ts";
-import { slipEffects, slipMessage, slipSlot } from "./slip.ts";
-import { pinEffects, sheetEffects } from "./visit-sheet.ts";
-
-interface Given {
-  readonly heard: Heard;
-  readonly desk: Desk;
-}
-
-/** Where the dispatcher who acted reads the answer. */
-function back(given: Given) {
-  const { incoming, member } = given.heard;
-  const language = member?.language ?? given.desk.shop.languages[0] ?? "en";
-  return {
-    chat: incoming.chat,
-    language,
-    ...(incoming.topic === undefined ? {} : { topic: incoming.topic }),
-  };
-}
+import { slipMessage, slipSlot } from "./slip.ts";
+import { factsIn } from "./understand.ts";
 
 /** The slot of the slip that this reader has, so that later changes are made to the new copy. */
 function readerSlot(given: Given): string {
   const { incoming } = given.heard;
   const atCounter = given.desk.counter?.chat === incoming.chat;
   return slipSlot(atCounter ? "counter" : incoming.from.id);
-}
-
-function withSlip(state: CaseState, happenings: readonly CaseHappening[], given: Given): Decision {
-  const after = advance(state, happenings, given.heard);
-  return { happenings, effects: slipEffects(after, given.desk) };
-}
-
-function technicians(desk: Desk): readonly Member[] {
-  return desk.members.filter((member) => member.role !== "dispatcher");
-}
-
-/** Offers the technicians there are. */
-function handOver(state: CaseState, given: Given): Decision {
-  const people = technicians(given.desk);
-  const message: Message = {
-    lines: [
-      line(
-        phrase(people.length === 0 ? "no-technicians" : "which-technician", { number: state.id }),
-        "heading",
-      ),
-    ],
-    buttons: people.map((member) =>
-      button(
-        { raw: member.name },
-        { case: state.id, revision: 0, act: "assign", value: member.person },
-      ),
-    ),
-  };
-  return { happenings: [], effects: [say(back(given), message, `hand-${back(given).chat}`)] };
-}
-
-function assign(state: CaseState, person: string, given: Given): Decision {
-  const { desk, heard } = given;
-  const technician = technicians(desk).find((member) => member.person === person);
-  if (technician === undefined) return { ...nothingToDo, toast: phrase("no-longer-there") };
-  if (state.technician?.id === person) {
-    return { ...nothingToDo, toast: phrase("has-it-already", { technician: technician.name }) };
-  }
-  const { name, chat, language } = technician;
-  const assigned: CaseHappening = {
-    type: "case.assigned",
-    technician: person,
-    name,
-    chat,
-    language,
-  };
-  const happenings = [assigned];
-  const after = advance(state, happenings, heard);
-  const told = {
-    lines: [line(phrase("operator-assigned", { technician: name, shop: desk.shop.name }))],
-  };
-  return {
-    happenings,
-    effects: [
-      ...sheetEffects(after, desk),
-      ...pinEffects(after),
-      ...(after.operator.chat === "" ? [] : [say(after.operator, told)]),
-      ...slipEffects(after, desk),
-    ],
-    toast: phrase("handed-to", { technician: name }),
-  };
-}
-
-function takeBack(state: CaseState, given: Given): Decision {
-  const technician = state.technician;
-  if (technician === null) return { ...nothingToDo, toast: phrase("nobody-has-it") };
-  const decision = withSlip(state, [{ type: "case.taken-back" }], given);
-  const told = { lines: [line(phrase("technician-taken-back", { number: state.id }))] };
-  return { ...decision, effects: [say(technician, told), ...decision.effects] };
 }
 
 function seen(state: CaseState, flag: string, given: Given): Decision {
@@ -122,43 +50,98 @@ export function filesTo(
   return { happenings: [], effects };
 }
 
-const presses: Readonly<Record<string, CaseAct>> = {
-  seen: "seen",
-  noticed: "noticed",
-  "hand-over": "hand-over",
-  assign: "assign",
-  "take-back": "take-back",
-  files: "files",
-  slip: "see",
+type Act = (state: CaseState, value: string, given: Given) => Decision;
+
+/** What can be pressed about a case: which right it needs, whether it is for closed cases as well. */
+const presses: Readonly<
+  Record<string, { readonly right: CaseAct; readonly afterwards?: true; readonly act: Act }>
+> = {
+  seen: { right: "seen", afterwards: true, act: seen },
+  noticed: {
+    right: "noticed",
+    act: (state, _, given) =>
+      state.shopSaw === null
+        ? withSlip(state, [{ type: "shop.saw" }], given)
+        : lookedAfter(state, given),
+  },
+  "hand-over": { right: "hand-over", act: (state, _, given) => handOver(state, given) },
+  assign: { right: "assign", act: assign },
+  "take-back": { right: "take-back", act: (state, _, given) => takeBack(state, given) },
+  files: {
+    right: "files",
+    afterwards: true,
+    act: (state, _, given) => filesTo(back(given), state),
+  },
+  slip: { right: "see", afterwards: true, act: (state, _, given) => showSlip(state, given) },
+  paper: {
+    right: "see",
+    afterwards: true,
+    act: (state, _, given) => paperTo(back(given), state, given.desk),
+  },
+  history: { right: "see", afterwards: true, act: (state, _, given) => history(state, given) },
+  acts: { right: "see", afterwards: true, act: (state, _, given) => actsMenu(state, given) },
+  "open-again": {
+    right: "decide",
+    afterwards: true,
+    act: (state, _, given) => openAgain(state, given),
+  },
+  ask: { right: "ask", act: (state, _, given) => prompt(state, "ask", given) },
+  heard: { right: "note", act: (state, _, given) => prompt(state, "heard", given) },
+  leave: { right: "see", afterwards: true, act: (state, _, given) => leave(state, given) },
+  "ask-photo": {
+    right: "ask",
+    act: (state, _, given) => askOperator(state, { text: "", photo: true }, given),
+  },
+  book: { right: "book", act: bookPressed },
+  unbook: { right: "book", act: (state, _, given) => unbook(state, given) },
+  pay: { right: "decide", act: payment },
+  pass: { right: "decide", act: passOn },
+  end: { right: "decide", act: end },
+  merge: { right: "decide", act: mergePressed },
 };
 
-/** What may still be done when the case is closed. */
-const afterwards = new Set(["seen", "slip", "files"]);
+/** What can be pressed at the counter, by name. */
+export const counterActs: ReadonlySet<string> = new Set(Object.keys(presses));
 
-function pressed(state: CaseState, press: Press, given: Given): Decision {
-  const value = press.value ?? "";
-  if (state.closed !== null && !afterwards.has(press.act)) {
-    return { ...nothingToDo, toast: phrase("case-is-closed") };
+function lookedAfter(state: CaseState, given: Given): Decision {
+  const who = given.desk.members.find((member) => member.person === state.shopSaw);
+  if (who === undefined) return nothingToDo;
+  return { ...nothingToDo, toast: phrase("slip-looked-after", { who: who.name }) };
+}
+
+function showSlip(state: CaseState, given: Given): Decision {
+  const message = slipMessage(state, given.desk);
+  return { happenings: [], effects: [say(back(given), message, readerSlot(given))] };
+}
+
+function bookPressed(state: CaseState, value: string, given: Given): Decision {
+  const window = pressedWindow(value);
+  return window === null ? offerWindows(state, given) : book(state, window, given);
+}
+
+function mergePressed(state: CaseState, value: string, given: Given): Decision {
+  if (value === "") return offerDuplicates(state, given);
+  return value.endsWith("!")
+    ? merge(state, value.slice(0, -1), given)
+    : confirmMerge(state, value, given);
+}
+
+/** What the dispatcher writes after being asked to, by what they were asked for. */
+function promptedWords(state: CaseState, text: string, given: Given): Decision | null {
+  const { prompt: asked } = state;
+  const { heard, desk } = given;
+  if (asked === null || asked.by !== heard.incoming.from.id) return null;
+  if (asked.about === "ask") return askOperator(state, { text, photo: false }, given);
+  if (asked.about === "merge") return confirmMerge(state, text.trim().toUpperCase(), given);
+  if (asked.about === "heard") {
+    const reading = heard.reading;
+    const about = { state, knowledge: desk.knowledge, reporter: "second-hand" } as const;
+    return heardByPhone(state, reading === null ? [] : factsIn(reading, about), { ...given, text });
   }
-  switch (press.act) {
-    case "seen":
-      return seen(state, value, given);
-    case "noticed":
-      return state.shopSaw === null ? withSlip(state, [{ type: "shop.saw" }], given) : nothingToDo;
-    case "hand-over":
-      return handOver(state, given);
-    case "assign":
-      return assign(state, value, given);
-    case "take-back":
-      return takeBack(state, given);
-    case "slip":
-      return {
-        happenings: [],
-        effects: [say(back(given), slipMessage(state, given.desk), readerSlot(given))],
-      };
-    default:
-      return filesTo(back(given), state);
-  }
+  const window = typedWindow(text, desk.now, desk.shop.timeZone);
+  return window === null
+    ? saying([line(phrase("book-not-understood"))], nothingToDo, given)
+    : book(state, window, given);
 }
 
 /** What a dispatcher does with a case: press under its slip, or answer it with words. */
@@ -167,15 +150,22 @@ export function counterTurn(state: CaseState, heard: Heard, desk: Desk): Decisio
   const { what } = heard.incoming;
   const given = { heard, desk };
   if (what.kind === "press" && what.press !== null) {
-    const act = presses[what.press.act];
-    if (act === undefined || !may(standing, act)) {
+    const known = Object.hasOwn(presses, what.press.act) ? presses[what.press.act] : undefined;
+    if (known === undefined || !may(standing, known.right)) {
       return { ...nothingToDo, toast: phrase("not-allowed") };
     }
-    return pressed(state, what.press, given);
+    if (state.closed !== null && known.afterwards !== true) {
+      return { ...nothingToDo, toast: phrase("case-is-closed") };
+    }
+    const moves = ["assign", "take-back"].includes(what.press.act);
+    const stale = moves && what.press.revision !== state.hands;
+    if (stale && what.press.value !== state.technician?.id) return movedMeanwhile(state);
+    return known.act(state, what.press.value ?? "", given);
   }
   if (what.kind !== "text" || !may(standing, "note")) return nothingToDo;
+  const prompted = promptedWords(state, what.text, given);
+  if (prompted !== null) return prompted;
   const note: CaseHappening = { type: "note.added", text: what.text, from: "dispatcher" };
-  const decision = withSlip(state, [note], given);
-  const kept = say(back(given), { lines: [line(phrase("note-kept", { number: state.id }))] });
-  return { ...decision, effects: [kept, ...decision.effects] };
+  const kept = [line(phrase("note-kept", { number: state.id }))];
+  return saying(kept, withSlip(state, [note], given), given);
 }

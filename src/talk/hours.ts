@@ -37,7 +37,11 @@ function localTime(time: number, timeZone: string): Local {
 const minutesOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 
 /** The moment at which the clock of a place shows that time, so many days from now. */
-function momentAt(now: number, from: { readonly daysOn: number; minutes: number }, zone: string) {
+export function momentAt(
+  now: number,
+  from: { readonly daysOn: number; readonly minutes: number },
+  zone: string,
+): number {
   const here = localTime(now, zone);
   const guess =
     Math.floor(now / MINUTE) * MINUTE + from.daysOn * DAY + (from.minutes - here.minutes) * MINUTE;

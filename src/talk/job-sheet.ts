@@ -42,13 +42,15 @@ function causes(triage: Triage): NonNullable<JobSheet<Phrase>["causes"]> {
 }
 
 /** The machine's starting circuit, with the leading cause's parts marked. */
-function circuit(state: CaseState, triage: Triage, desk: Desk): JobSheet<Phrase>["circuit"] {
-  const { kind = "other", fuel } = state.machine;
-  const circuits = desk.knowledge.machines.get(kind)?.circuits ?? {};
-  const id = fuel === undefined ? Object.values(circuits)[0] : circuits[fuel];
+function circuit(state: CaseState, triage: Triage): NonNullable<JobSheet<Phrase>["circuit"]> {
+  const { kind = "other", fuel, volts } = state.machine;
   const fault = triage.ranking.causes[0]?.fault;
-  if (id === undefined) return undefined;
-  return { title: phrase("sheet-circuit"), id, ...(fault === undefined ? {} : { fault }) };
+  return {
+    ...{ title: phrase("sheet-circuit"), kind },
+    ...(fuel === undefined ? {} : { fuel }),
+    ...(volts === undefined ? {} : { volts }),
+    ...(fault === undefined ? {} : { fault }),
+  };
 }
 
 function loadLines(triage: Triage): SheetLine<Phrase>[] {
@@ -91,7 +93,6 @@ function plan(triage: Triage, desk: Desk): SheetLine<Phrase>[] {
 export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
   const triage = desk.triage(state, "technician");
   const isClosed = state.closed !== null;
-  const drawn = circuit(state, triage, desk);
   const [title, ...head] = headLines(state);
   const record = [...recordLines(state).slice(1), ...untestedLines(state)].map(onPaper);
   const notes = state.notes
@@ -104,7 +105,7 @@ export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
     title: title?.say ?? { raw: state.id },
     head: [...head, ...complaintLines(state), ...contactLines(state, desk), ...notes].map(onPaper),
     causes: causes(triage),
-    ...(drawn === undefined ? {} : { circuit: drawn }),
+    circuit: circuit(state, triage),
     sections: [
       ...(isClosed ? [{ heading: phrase("sheet-record"), lines: record }] : []),
       { heading: phrase("sheet-told"), lines: answerLines(state, desk) },

@@ -51,7 +51,9 @@ export function mainLine(plan: Plan): readonly LineStep[] {
       .filter((branch) => branch.next !== on?.next && branch.next !== null)
       .map((branch) => ({ result: branch.result, next: byId.get(branch.next ?? "") ?? null }));
     line.push({ step, otherwise });
-    step = byId.get(on?.next ?? "");
+    // What is opened up is opened for the step that stands after it.
+    const after = plan.steps[plan.steps.indexOf(step) + 1];
+    step = step.kind === "open-up" ? after : byId.get(on?.next ?? "");
   }
   return line;
 }

@@ -14,6 +14,10 @@ export const acts = [
   "visit",
   "invite",
   "remove-member",
+  "ask",
+  "book",
+  "decide",
+  "report",
 ] as const;
 export type CaseAct = (typeof acts)[number];
 
@@ -29,6 +33,10 @@ const shopActs: readonly CaseAct[] = [
   "files",
   "note",
   "invite",
+  "ask",
+  "book",
+  "decide",
+  "report",
 ];
 
 /**

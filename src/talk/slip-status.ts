@@ -78,7 +78,7 @@ export function slipButtons(state: CaseState): (readonly Button[])[] {
   });
   const files = button(phrase("press-files"), press("files"));
   const more = button(phrase("press-acts"), press("acts"));
-  if (state.closed !== null) return [button(phrase("press-reopen"), press("reopen")), more];
+  if (state.closed !== null) return [button(phrase("press-reopen"), press("open-again")), more];
   const unseen = state.flags.filter((flag) => flag.seenBy === null);
   const seen = unseen.map((flag) => button(phrase("press-seen"), press("seen", flag.flag)));
   const noticed = state.shopSaw === null ? [button(phrase("press-noticed"), press("noticed"))] : [];

@@ -1,0 +1,105 @@
+import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
+import type { Member } from "../domain/documents.ts";
+import type { Message } from "../domain/effects.ts";
+import { advance } from "./advance.ts";
+import { back, type Given, withSlip } from "./counter-given.ts";
+import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
+import type { Desk } from "./desk.ts";
+import { slipEffects } from "./slip.ts";
+import { pinEffects, sheetEffects } from "./visit-sheet.ts";
+
+/** Causes that are kept of what was foreseen. */
+const FORESEEN = 8;
+
+function technicians(desk: Desk): readonly Member[] {
+  return desk.members.filter((member) => member.role !== "dispatcher");
+}
+
+/** How much a technician has to do already: open cases handed to them. */
+function loadOf(person: string, desk: Desk): number {
+  return (desk.others?.() ?? []).filter((other) => other.technician?.id === person).length;
+}
+
+/** Offers the technicians there are, the one with the least to do first. */
+export function handOver(state: CaseState, given: Given): Decision {
+  const people = technicians(given.desk)
+    .map((member) => ({ member, load: loadOf(member.person, given.desk) }))
+    .sort((a, b) => a.load - b.load);
+  const key = people.length === 0 ? "no-technicians" : "which-technician";
+  const message: Message = {
+    lines: [line(phrase(key, { number: state.id }), "heading")],
+    buttons: people.map(({ member, load }) => {
+      const label =
+        load === 0
+          ? { raw: member.name }
+          : phrase("technician-load", { technician: member.name, count: load });
+      const press = { case: state.id, revision: state.hands, act: "assign", value: member.person };
+      return button(label, press);
+    }),
+  };
+  return { happenings: [], effects: [say(back(given), message, `hand-${back(given).chat}`)] };
+}
+
+/** Somebody else moved the case since the button was made: they see what happened, no more. */
+export function movedMeanwhile(state: CaseState): Decision {
+  const technician = state.technician?.name;
+  const words =
+    technician === undefined
+      ? phrase("nobody-has-it")
+      : phrase("has-it-now", { technician, number: state.id });
+  return { ...nothingToDo, toast: words };
+}
+
+/** What is expected of the visit: later it is held against what came of it. */
+function foreseen(state: CaseState, desk: Desk): CaseHappening[] {
+  if (state.answers.length === 0) return [];
+  const { ranking, plan } = desk.triage(state, "technician");
+  const causes = ranking.causes
+    .slice(0, FORESEEN)
+    .map(({ fault, probability }) => ({ fault, probability }));
+  const { median: medianMinutes, p90: p90Minutes } = plan.minutes;
+  return [{ type: "visit.foreseen", causes, medianMinutes, p90Minutes }];
+}
+
+/** Hands the case to a technician, who gets the sheet; everybody it concerns is told. */
+export function assign(state: CaseState, person: string, given: Given): Decision {
+  const { desk, heard } = given;
+  const technician = technicians(desk).find((member) => member.person === person);
+  if (technician === undefined) return { ...nothingToDo, toast: phrase("no-longer-there") };
+  if (state.technician?.id === person) {
+    return { ...nothingToDo, toast: phrase("has-it-already", { technician: technician.name }) };
+  }
+  const { name, chat, language } = technician;
+  const assigned: CaseHappening = {
+    type: "case.assigned",
+    technician: person,
+    name,
+    chat,
+    language,
+  };
+  const happenings = [assigned, ...foreseen(state, desk)];
+  const after = advance(state, happenings, heard);
+  const told = {
+    lines: [line(phrase("operator-assigned", { technician: name, shop: desk.shop.name }))],
+  };
+  return {
+    happenings,
+    effects: [
+      ...sheetEffects(after, desk),
+      ...pinEffects(after),
+      ...(after.operator.chat === "" ? [] : [say(after.operator, told)]),
+      ...slipEffects(after, desk),
+    ],
+    toast: phrase("handed-to", { technician: name }),
+  };
+}
+
+/** Takes the case back from whoever has it. */
+export function takeBack(state: CaseState, given: Given): Decision {
+  const technician = state.technician;
+  if (technician === null) return { ...nothingToDo, toast: phrase("nobody-has-it") };
+  const decision = withSlip(state, [{ type: "case.taken-back" }], given);
+  const told = { lines: [line(phrase("technician-taken-back", { number: state.id }))] };
+  return { ...decision, effects: [say(technician, told), ...decision.effects] };
+}
