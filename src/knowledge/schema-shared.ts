@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { Fuel, frequencyWords, Performer, ProcedureStep, Reporter } from "../domain/vocabulary.ts";
 import { Id, Line, listOf, Paragraph, Source, Span, Title } from "./schema-words.ts";
+import { UrgencyText } from "./urgency.ts";
 
 const minutes = z.number().min(0).max(600);
 const share = z.number().positive().max(1);
@@ -94,6 +95,7 @@ export const SharedFile = z.strictObject({
   negations: z.array(z.string().min(1)).optional(),
   rates: RatesText.optional(),
   words: WordsText.optional(),
+  urgency: UrgencyText.optional(),
 });
 export type SharedFile = z.infer<typeof SharedFile>;
 
