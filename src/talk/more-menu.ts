@@ -44,12 +44,19 @@ export function showOpen(state: CaseState, desk: Desk): Decision {
   return { happenings: [], effects: [revise(state.operator, message, questionSlot(asking))] };
 }
 
-/** Says the open question again, at the bottom of the chat where it will be seen. */
+/**
+ * Says the open question again, at the bottom of the chat where it will be seen. It stays the same
+ * question: the buttons of every copy answer it, so that nobody who presses faster than messages
+ * come presses one that is out of date for ever.
+ */
 export function repeatOpen(state: CaseState, before: Phrase, given: Given): Decision {
   const open = state.open.operator;
   const lines = [line(before)];
   if (open === null) return proceed(state, { happenings: [], before: lines }, given);
-  return ask(state, { asking: open.asking, before: lines, aboutMore: null }, given.desk);
+  const { asking, revision } = open;
+  const parts = { asking, revision, aboutMore: null, before: lines };
+  const message = questionMessage(state, parts, given.desk);
+  return { happenings: [], effects: [say(state.operator, message, questionSlot(asking))] };
 }
 
 const operatorAnswers = (state: CaseState) =>

@@ -20,7 +20,7 @@ import {
 import { cameBack, runsAgain, staysFine } from "./outcome.ts";
 import { wantPerson } from "./person.ts";
 import { type Outcome, proceed } from "./proceed.ts";
-import { questionMessage, questionSlot, showCheck } from "./question.ts";
+import { questionMessage, questionSlot, showCheck, wasJustAsked } from "./question.ts";
 import { whenItRuns } from "./solved.ts";
 
 export interface Given {
@@ -114,10 +114,9 @@ export function press(state: CaseState, pressed: Press, given: Given): Decision 
   }
   const current = state.open.operator?.revision ?? state.revision;
   if (!lasting.has(pressed.act) && pressed.revision !== current) {
-    return {
-      ...repeatOpen(state, phrase("step-is-closed"), given),
-      toast: phrase("step-is-closed"),
-    };
+    const toast = phrase("step-is-closed");
+    if (wasJustAsked(state.open.operator, given.desk.now)) return { ...nothingToDo, toast };
+    return { ...repeatOpen(state, toast, given), toast };
   }
   if (pressed.act === "answer") return answer(state, pressed.value ?? "", given);
   if (pressed.act === "show") return showCheck(state, pressed.value ?? "", given.desk.knowledge);

@@ -10,6 +10,14 @@ import { type Desk, machineOf } from "./desk.ts";
 import { restLines, trySafelyLines } from "./rest.ts";
 import { tripLines } from "./trip.ts";
 
+/** Longer than two taps lie apart, and than a paced message needs to come. */
+const JUST_ASKED_MS = 10_000;
+
+/** The question is on its way or was just read: saying it again would only be in the way. */
+export function wasJustAsked(open: OpenQuestion | null, now: number): boolean {
+  return open !== null && now - open.askedAt < JUST_ASKED_MS;
+}
+
 /** The name under which a question's message is found again to show what was answered. */
 export const questionSlot = (asking: Asking): string => `question-${askingKey(asking)}`;
 

@@ -1,11 +1,11 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { Line, Message, Phrase, PlannedEffect } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
-import { type Decision, line, phrase, revise, say } from "./decision.ts";
+import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { movedLines, verdictLines } from "./moved.ts";
-import { answeredMessage, questionSlot } from "./question.ts";
+import { answeredMessage, questionSlot, wasJustAsked } from "./question.ts";
 import { slipEffects } from "./slip.ts";
 import { reportWords } from "./understand.ts";
 import { causeMessage, nextStep, stepMessage } from "./visit-step.ts";
@@ -34,6 +34,27 @@ function closeStep(state: CaseState, result: Phrase | null, desk: Desk): Planned
   return [revise(technicianOf(state), answeredMessage(open, label, desk), slot)];
 }
 
+function messageFor(
+  state: CaseState,
+  parts: { readonly asking: Asking; readonly revision: number; readonly before: readonly Line[] },
+  desk: Desk,
+): Message {
+  return parts.asking.about === "cause"
+    ? causeMessage(state, parts, desk)
+    : stepMessage(state, parts, desk);
+}
+
+/** The open step once more, the same as it was: a button of any copy answers it. */
+export function repeatStep(state: CaseState, given: Given): Decision {
+  const { desk } = given;
+  const open = state.open.technician;
+  if (open === null) return goOn(state, [], given);
+  if (wasJustAsked(open, desk.now)) return nothingToDo;
+  const message = messageFor(state, { ...open, before: [] }, desk);
+  const slot = `visit-${questionSlot(open.asking)}`;
+  return { happenings: [], effects: [say(technicianOf(state), message, slot)] };
+}
+
 /** Puts a question to the technician. */
 export function put(
   state: CaseState,
@@ -42,10 +63,7 @@ export function put(
   desk: Desk,
 ): Decision {
   const revision = state.revision + 1;
-  const message =
-    asking.about === "cause"
-      ? causeMessage(state, { revision, before }, desk)
-      : stepMessage(state, { asking, revision, before }, desk);
+  const message = messageFor(state, { asking, revision, before }, desk);
   const kept = before.length === 0 ? {} : { before };
   return {
     happenings: [{ type: "question.asked", to: "technician", asking, revision, ...kept }],

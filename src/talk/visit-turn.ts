@@ -12,7 +12,7 @@ import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
 import { actCured, confirmCause, remedyResult } from "./visit-close.ts";
 import { couldNotTest, cutShort, handBackResult, ran } from "./visit-end.ts";
-import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
+import { type Given, goOn, put, repeatStep, technicianOf } from "./visit-proceed.ts";
 import { changeRecord } from "./visit-record.ts";
 import { sheetEffects } from "./visit-sheet.ts";
 import { typedChoice } from "./visit-step.ts";
@@ -82,7 +82,7 @@ function pressed(state: CaseState, press: Press, given: Given): Decision {
   }
   const stepwise = press.act === "result" || press.act === "cause" || press.act === "skip-step";
   if (stepwise && press.revision !== state.open.technician?.revision) {
-    return { ...goOn(state, [], given), toast: phrase("step-is-closed") };
+    return { ...repeatStep(state, given), toast: phrase("step-is-closed") };
   }
   if (press.act === "result") return result(state, press.value ?? "", given);
   if (press.act === "record") return changeRecord(state, press.value ?? "", given);

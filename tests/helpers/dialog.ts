@@ -121,9 +121,12 @@ export class Dialog {
     return { expecting: { observation, offered } };
   }
 
-  /** Something from one of the three people; 1 is the operator, 2 the dispatcher, 3 the technician. */
-  send(what: IncomingContent, from: "1" | "2" | "3" = "1"): this {
-    this.clock += 60_000;
+  /**
+   * Something from one of the three people; 1 is the operator, 2 the dispatcher, 3 the technician.
+   * @param later milliseconds since the last thing that anybody sent
+   */
+  send(what: IncomingContent, from: "1" | "2" | "3" = "1", later = 60_000): this {
+    this.clock += later;
     this.count += 1;
     const side = from === "3" ? "technician" : "operator";
     const text = what.kind === "text" ? what.text : what.kind === "file" ? what.caption : undefined;

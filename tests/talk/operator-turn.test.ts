@@ -91,6 +91,25 @@ describe("answers", () => {
     expect(dialog.labels().at(-1)).toBe("More …");
   });
 
+  it("takes the answer from any copy of a question that was said again", () => {
+    const dialog = begun();
+    const shown = dialog.pressOf(dialog.labels()[0] ?? "");
+    dialog.say("the cat sat on the mat").say("the dog too");
+    dialog.send({ kind: "press", press: shown });
+    expect(dialog.toast).toBeNull();
+    expect(dialog.state.open.operator?.revision).not.toBe(shown.revision);
+  });
+
+  it("answers a second tap with a word alone, not with the question once more", () => {
+    const dialog = new Dialog().say("ride-on mower");
+    const press = dialog.pressOf("All is safe");
+    dialog.send({ kind: "press", press });
+    const sent = dialog.sentToOperator;
+    dialog.send({ kind: "press", press }, "1", 1_000);
+    expect(dialog.toast).toContain("closed");
+    expect(dialog.sentToOperator).toBe(sent);
+  });
+
   it("takes typed labels, numbers of the list and plain words for the same answer", () => {
     for (const typed of ["one click", "1", "just a single click"]) {
       const dialog = begun();
