@@ -445,6 +445,37 @@ list-jobs =
     }
 no-calls = No open calls.
 no-jobs = You have no jobs now.
+no-find = No case holds these words.
+find-what = Write what to look for: "/find miller baler". A number, a name, a machine, a place or a word.
+list-find =
+    { $count ->
+        [one] One case found
+       *[other] { $count } cases found
+    }
+list-new = ● { $label }
+list-urgent = ! { $label }
+list-closed = ✓ { $label }
+press-next-page = Next page
+member-what = What shall change for { $name }?
+press-make-role = Make them { $role }
+press-remove = Take { $name } out of the shop
+member-changed = Done. It counts from now on.
+report-title = { $open } open, { $closed } closed
+report-end = { $end }: { $count }
+report-by-chat = Solved by chat: { $share } of { $count } ({ $low } to { $high })
+report-by-chat-none = Solved by chat: nothing closed yet
+report-first-visit = Fixed on the first visit: { $share } of { $count } ({ $low } to { $high })
+report-first-visit-none = Fixed on the first visit: no visit closed yet
+report-second-trips = Visits that ended without the repair: { $count }
+report-missing = { $part } missing: { $count }
+report-minutes = Minutes on the machine: { $taken }, foreseen { $foreseen } (medians of { $count }); within the foreseen most: { $within }
+report-comebacks = Came back within { $days } days: { $count }
+report-causes = Causes found
+report-cause = { $cause }, { $machine }: { $count }
+report-calibration = Were the percentages right? ({ $count } outcomes)
+report-bin = said { $claimed }, was so { $held } of { $count }
+press-table-cases = Cases as a table
+press-table-rates = What was learned as a table
 list-case = { $number } · { $machine }
 list-case-alarm = Danger: { $number } · { $machine }
 stray-dispatcher = To act on a case, press a button under its slip: "calls" lists them. To report a machine of your own, write "/new".
@@ -466,6 +497,8 @@ command-language = choose the language
 command-forget = remove what is kept of you
 command-jobs = your jobs
 command-calls = open calls
+command-find = look for a case
+command-report = what the cases add up to
 command-invite = invite somebody to the shop
 command-people = who belongs to the shop
 command-start = begin

@@ -1,6 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { CaseDocument } from "../domain/documents.ts";
 import { foldCase } from "../domain/fold-case.ts";
+import { type CaseFigures, figuresOf } from "./case-figures.ts";
 
 /** What lists and look-ups need of a case; kept in memory for every case. */
 export interface CaseSummary
@@ -33,6 +34,8 @@ export interface CaseSummary
   /** A danger was raised that nobody of the shop has seen. */
   readonly alarm: boolean;
   readonly closed: { readonly end: string; readonly at: number } | null;
+  /** For the report and the learning. */
+  readonly figures: CaseFigures;
 }
 
 /** Sums a case up. */
@@ -51,5 +54,6 @@ export function summariseCase(document: CaseDocument): CaseSummary {
     opening: state.words[0] ?? "",
     alarm: state.flags.some((flag) => flag.seenBy === null),
     closed: state.closed && { end: state.closed.end, at: state.closed.at },
+    figures: figuresOf(state),
   };
 }

@@ -1,4 +1,9 @@
-import type { PersonDocument, ShopDocument, TurnrowDocument } from "../domain/documents.ts";
+import type {
+  CaseDocument,
+  PersonDocument,
+  ShopDocument,
+  TurnrowDocument,
+} from "../domain/documents.ts";
 import type { CaseSummary } from "./case-summary.ts";
 import { summariseCase } from "./case-summary.ts";
 import type { Pending } from "./lanes.ts";
@@ -11,7 +16,7 @@ const REMEMBERED_UPDATES = 100_000;
 
 export type PersonCard = Pick<
   PersonDocument,
-  "id" | "name" | "chat" | "language" | "reachable" | "machines" | "has"
+  "id" | "name" | "chat" | "language" | "reachable" | "machines" | "has" | "lookedAt"
 >;
 
 export interface CaseFilter {
@@ -31,6 +36,8 @@ export interface Directory {
   case(id: string): CaseSummary | null;
   /** Cases that match, the one touched last first. */
   cases(filter: CaseFilter): readonly CaseSummary[];
+  /** Counts the changes of closed cases: what was learned from them is learned anew. */
+  closedRevision(): number;
   person(id: string): PersonCard | null;
   /** The people whose own chat this is. */
   peopleAt(chat: string): readonly PersonCard[];
@@ -64,13 +71,21 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   const people = new Map<string, PersonDocument>();
   const listeners: ((lanes: readonly string[]) => void)[] = [];
   let shop: ShopDocument | null = null;
+  let closedRevision = 0;
+
+  function takeCase(document: CaseDocument): void {
+    const wasClosed = cases.get(document.id)?.closed != null;
+    const summary = summariseCase(document);
+    cases.set(document.id, summary);
+    if (wasClosed || summary.closed !== null) closedRevision += 1;
+  }
 
   function take(document: TurnrowDocument): void {
     const key = keyOf(document);
     if (document.version < (versions.get(key) ?? 0)) return;
     versions.set(key, document.version);
     seen.add(document.updates);
-    if (document.kind === "case") cases.set(document.id, summariseCase(document));
+    if (document.kind === "case") takeCase(document);
     else if (document.kind === "person") people.set(document.id, document);
     else shop = document;
     const source = { kind: document.kind, id: document.id };
@@ -89,6 +104,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
       [...cases.values()]
         .filter((summary) => matches(summary, filter))
         .sort((a, b) => b.touchedAt - a.touchedAt),
+    closedRevision: () => closedRevision,
     person: (id) => people.get(id) ?? null,
     peopleAt: (chat) => [...people.values()].filter((person) => person.chat === chat),
     shop: () => shop,
@@ -99,8 +115,10 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     forget(target) {
       versions.delete(keyOf(target));
       lanes.take(target, []);
-      if (target.kind === "case") cases.delete(target.id);
-      else if (target.kind === "person") people.delete(target.id);
+      if (target.kind === "case") {
+        cases.delete(target.id);
+        closedRevision += 1;
+      } else if (target.kind === "person") people.delete(target.id);
       else shop = null;
     },
     onPending: (listener) => void listeners.push(listener),

@@ -1,7 +1,6 @@
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
-import { withInvite } from "./invites.ts";
-import { SHOP } from "./lobby.ts";
+import { SHOP, withInvite } from "./invites.ts";
 import type { Chance } from "./ports.ts";
 
 export interface FoundedShop {

@@ -1,6 +1,9 @@
 import { createHash } from "node:crypto";
 import type { Invite, Member, Role, ShopDocument } from "../domain/documents.ts";
 
+/** The id of the shop's only document. */
+export const SHOP = "shop";
+
 /** Long enough for somebody who is in the field today. */
 export const INVITE_LIFE_MS = 7 * 24 * 60 * 60 * 1000;
 
@@ -54,4 +57,17 @@ export function redeem(
       members: [...shop.members.filter((one) => one.person !== person), member],
     },
   };
+}
+
+/**
+ * Gives a member another role, or takes them out of the shop (`out`).
+ * @returns null where there is no such member, or it is an owner: an owner is not put out by a press
+ */
+export function withChange(shop: ShopBody, person: string, change: string): ShopBody | null {
+  const member = shop.members.find((one) => one.person === person);
+  if (member === undefined || member.role === "owner") return null;
+  const others = shop.members.filter((one) => one !== member);
+  if (change === "out") return { ...shop, members: others };
+  if (change !== "dispatcher" && change !== "technician") return null;
+  return { ...shop, members: [...others, { ...member, role: change }] };
 }

@@ -1,33 +1,99 @@
 import type { Member } from "../domain/documents.ts";
 import type { Message } from "../domain/effects.ts";
 import { line, phrase } from "../talk/decision.ts";
-import { inviteMessage, type ListedCase, listMessage, peopleMessage } from "../talk/lobby.ts";
+import type { Desk } from "../talk/desk.ts";
+import {
+  inviteMessage,
+  type ListedCase,
+  listMessage,
+  memberMessage,
+  peopleMessage,
+} from "../talk/lobby.ts";
+import { reportMessage } from "../talk/report-message.ts";
 import { type CaseAct, may } from "../talk/rights.ts";
+import { byUrgency, search } from "./case-lists.ts";
+import type { CaseSummary } from "./case-summary.ts";
 import type { Directory } from "./directory.ts";
+import { reportOf } from "./report.ts";
+import { caseTable, rateTable } from "./tables.ts";
 
-const CASES_LISTED = 10;
+const ON_A_PAGE = 10;
+/** Cases in a table that is sent into a chat: a file for a look, not the archive. */
+const MOST_ROWS = 2_000;
 
-/** What a member of the shop gets for a command, by the command's name. */
-export type ForMembers = Readonly<Record<string, (member: Member) => Message>>;
+/** What a member asks for besides the name of the list. */
+export interface Asked {
+  readonly member: Member;
+  /** Words after the command, or a button's value. */
+  readonly argument: string;
+  /** The first one shown of a long list. */
+  readonly from: number;
+  /** When this member last looked at the calls; 0: never. */
+  readonly lookedAt: number;
+}
+
+/** What a member of the shop gets for a command or a button, by its name. */
+export type ForMembers = Readonly<Record<string, (asked: Asked) => Message>>;
 
 const refused: Message = { lines: [line(phrase("not-allowed"))] };
 
 /** The lists that members can call up; each checks that this member may see it. */
-export function createLists(directory: Directory, members: () => readonly Member[]): ForMembers {
-  const listed = (about: "calls" | "jobs", person: string): ListedCase[] =>
-    directory
-      .cases(about === "jobs" ? { technician: person, open: true } : { open: true })
-      .filter((one) => about === "jobs" || one.shopTold)
-      .slice(0, CASES_LISTED)
-      .map(({ id, machine, opening, alarm }) => {
-        return { id, machine: machine.kind ?? "other", opening, alarm };
-      });
-  const where = (act: CaseAct, message: (member: Member) => Message) => (member: Member) =>
-    may(member.role, act) ? message(member) : refused;
+export function createLists(directory: Directory, desk: () => Desk): ForMembers {
+  const figures = () => directory.cases({}).map((one) => one.figures);
+
+  function page(
+    cases: readonly CaseSummary[],
+    about: "calls" | "jobs" | "find",
+    asked: Asked,
+  ): Message {
+    const shown = cases.slice(asked.from, asked.from + ON_A_PAGE).map(
+      ({ id, machine, opening, alarm, touchedAt, closed, urgency }): ListedCase => ({
+        ...{ id, opening, alarm, urgency, machine: machine.kind ?? "other" },
+        isNew: about === "calls" && asked.lookedAt > 0 && touchedAt > asked.lookedAt,
+        isClosed: closed !== null,
+      }),
+    );
+    const more = asked.from + ON_A_PAGE < cases.length ? asked.from + ON_A_PAGE : null;
+    const { argument } = asked;
+    return listMessage(shown, about, { count: cases.length, more, argument });
+  }
+
+  function find(asked: Asked): Message {
+    const { words } = desk();
+    const named = (kind: string) => words({ know: `machine-${kind}` }, asked.member.language);
+    if (asked.argument.trim() === "") return { lines: [line(phrase("find-what"))] };
+    return page(search(directory.cases({}), asked.argument, named), "find", asked);
+  }
+
+  function table({ argument }: Asked): Message {
+    const { shop, knowledge } = desk();
+    const all = figures();
+    const isRates = argument === "rates";
+    const rows = isRates
+      ? rateTable(all, knowledge, shop.comebackDays)
+      : caseTable(all.slice(0, MOST_ROWS), shop.comebackDays);
+    return { lines: [], paper: { kind: "table", name: isRates ? "rates" : "cases", rows } };
+  }
+
+  const where = (act: CaseAct, message: (asked: Asked) => Message) => (asked: Asked) =>
+    may(asked.member.role, act) ? message(asked) : refused;
   return {
-    jobs: (member) => listMessage(listed("jobs", member.person), "jobs"),
-    calls: where("see", (member) => listMessage(listed("calls", member.person), "calls")),
+    jobs: (asked) =>
+      page(directory.cases({ technician: asked.member.person, open: true }), "jobs", asked),
+    calls: where("see", (asked) =>
+      page(
+        byUrgency(directory.cases({ open: true }).filter((one) => one.shopTold)),
+        "calls",
+        asked,
+      ),
+    ),
+    find: where("see", find),
     invite: where("invite", inviteMessage),
-    people: where("see", () => peopleMessage(members())),
+    people: where("see", ({ member }) => peopleMessage(desk().members, member)),
+    member: where("remove-member", ({ argument }) => memberMessage(desk().members, argument)),
+    report: where("report", () =>
+      reportMessage(reportOf(figures(), desk().shop.comebackDays), desk()),
+    ),
+    table: where("report", table),
   };
 }

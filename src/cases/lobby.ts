@@ -1,26 +1,25 @@
-import type { Member, PersonDocument, Role } from "../domain/documents.ts";
+import type { Member, PersonDocument } from "../domain/documents.ts";
 import type { Message, Phrase, PlannedEffect, Press } from "../domain/effects.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import { line, phrase, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
-import {
-  forgetMessage,
-  helpMessage,
-  inviteLinkMessage,
-  languageMessage,
-  strayWords,
-} from "../talk/lobby.ts";
+import { forgetMessage, helpMessage, languageMessage, strayWords } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
-import { redeem, withInvite } from "./invites.ts";
-import { createLists } from "./lobby-lists.ts";
+import { SHOP } from "./invites.ts";
+import { type Asked, createLists } from "./lobby-lists.ts";
+import { createMembers } from "./lobby-members.ts";
 import type { Chance, Received } from "./ports.ts";
 
 /** What belongs to no case: who people are, their language, invites, lists, help. */
 export interface Lobby {
   join(token: string, incoming: Incoming): Promise<Received>;
-  command(name: string, incoming: Incoming, member: Member | null): Promise<Received>;
+  command(
+    name: string,
+    incoming: Incoming,
+    given: { readonly member: Member | null; readonly argument: string },
+  ): Promise<Received>;
   pressed(press: Press, incoming: Incoming, member: Member | null): Promise<Received>;
   stray(incoming: Incoming, member: Member): Promise<Received>;
   group(incoming: Incoming, member: Member | null): Promise<Received>;
@@ -42,12 +41,13 @@ export interface LobbyParts {
   readonly forget: (person: string) => Promise<void>;
 }
 
-export const SHOP = "shop";
-
-type Body = Pick<PersonDocument, "name" | "chat" | "language" | "machines" | "has" | "reachable">;
+type Body = Pick<
+  PersonDocument,
+  "name" | "chat" | "language" | "machines" | "has" | "reachable" | "lookedAt"
+>;
 
 export function createLobby(parts: LobbyParts): Lobby {
-  const { directory, commit, chance, languages } = parts;
+  const { directory, commit, languages } = parts;
   const desk = () => parts.desk(0);
 
   const readerOf = (incoming: Incoming) => {
@@ -63,6 +63,7 @@ export function createLobby(parts: LobbyParts): Lobby {
     machines: person?.machines ?? [],
     reachable: person?.reachable ?? true,
     ...(person?.has === undefined ? {} : { has: person.has }),
+    ...(person?.lookedAt === undefined ? {} : { lookedAt: person.lookedAt }),
   });
 
   /** An update without a case commits in the person's own document. */
@@ -86,24 +87,18 @@ export function createLobby(parts: LobbyParts): Lobby {
     language: readerOf(incoming).language,
   });
 
-  async function invite(role: Role, incoming: Incoming, member: Member | null) {
-    if (member === null || !may(member.role, "invite")) {
-      return toast(incoming, phrase("not-allowed"));
-    }
-    const token = chance.token();
-    const message = inviteLinkMessage(role, parts.link(token));
-    await commit({ kind: "shop", id: SHOP }, incoming.update, (shop, now) =>
-      shop === null
-        ? null
-        : {
-            body: withInvite(shop, { token, role, by: member.person }, now),
-            effects: [say(readerOf(incoming), message)],
-          },
-    );
-    return {};
-  }
+  const members = createMembers({ ...parts, readerOf, tell, toast });
+  const forMembers = createLists(directory, desk);
 
-  const forMembers = createLists(directory, () => desk().members);
+  /** A list for a member; looking at the calls from the beginning is remembered. */
+  function show(name: string, incoming: Incoming, asked: Omit<Asked, "lookedAt">) {
+    const list = Object.hasOwn(forMembers, name) ? forMembers[name] : undefined;
+    if (list === undefined) return tell(incoming, { lines: [line(phrase("unknown-command"))] });
+    const lookedAt = directory.person(incoming.from.id)?.lookedAt ?? 0;
+    const message = list({ ...asked, lookedAt });
+    const looked = name === "calls" && asked.from === 0 ? { lookedAt: incoming.sentAt } : {};
+    return answer(incoming, [say(readerOf(incoming), message)], looked);
+  }
 
   /**
    * Changes the language of a person's open cases. It is done before the update counts as applied:
@@ -119,47 +114,33 @@ export function createLobby(parts: LobbyParts): Lobby {
     }
   }
 
-  return {
-    async join(token, incoming) {
-      let joined: Role | null = null;
-      const { id, name } = incoming.from;
-      const { language } = readerOf(incoming);
-      const { outcome } = await commit({ kind: "shop", id: SHOP }, incoming.update, (shop, now) => {
-        if (shop === null) return null;
-        const member = { person: id, name, chat: incoming.chat, language };
-        const done = redeem(shop, token, { member, now });
-        if (done.outcome !== "joined") return null;
-        joined = done.role;
-        const full: Member = { ...member, role: done.role };
-        const welcome: Message = {
-          lines: [
-            line(phrase("welcome-member", { role: { phrase: phrase(`role-${done.role}`) } })),
-            ...helpMessage(full, desk().shop).lines,
-          ],
-        };
-        return { body: done.shop, effects: [say(readerOf(incoming), welcome)] };
-      });
-      if (joined !== null || outcome === "repeated") return {};
-      return tell(incoming, {
-        lines: [line(phrase("link-used-up", { phone: desk().shop.phone }))],
-      });
-    },
+  async function memberPress(press: Press, incoming: Incoming, member: Member) {
+    const value = press.value ?? "";
+    if (press.act === "change-member") return members.change(value, incoming, member);
+    if (press.act === "table" || press.act === "member") {
+      return show(press.act, incoming, { member, argument: value, from: 0 });
+    }
+    const [, name = "", from = "", argument = ""] = /^(\w+):(\d+):(.*)$/s.exec(value) ?? [];
+    if (press.act !== "page" || name === "") return toast(incoming, phrase("nothing-done"));
+    return show(name, incoming, { member, argument, from: Number(from) });
+  }
 
-    command(name, incoming, member) {
-      if (name === "help") return tell(incoming, helpMessage(member, desk().shop));
+  return {
+    join: members.join,
+
+    command(name, incoming, given) {
+      if (name === "help") return tell(incoming, helpMessage(given.member, desk().shop));
       if (name === "language") return tell(incoming, languageMessage(languages));
       if (name === "forget") return tell(incoming, forgetMessage());
-      const forMember = forMembers[name];
-      if (forMember === undefined || member === null) {
-        return tell(incoming, { lines: [line(phrase("unknown-command"))] });
-      }
-      return tell(incoming, forMember(member));
+      const { member, argument } = given;
+      if (member === null) return tell(incoming, { lines: [line(phrase("unknown-command"))] });
+      return show(name, incoming, { member, argument, from: 0 });
     },
 
     async pressed(press, incoming, member) {
       if (press.act === "invite") {
         const role = press.value === "dispatcher" ? "dispatcher" : "technician";
-        return invite(role, incoming, member);
+        return members.invite(role, incoming, member);
       }
       if (press.act === "language" && languages.includes(press.value ?? "")) {
         const language = press.value ?? "en";
@@ -174,7 +155,9 @@ export function createLobby(parts: LobbyParts): Lobby {
         const nobody = { name: "", machines: [], has: [] };
         return answer(incoming, [say(to, { lines: [line(phrase("forgotten"))] })], nobody);
       }
-      return toast(incoming, phrase("nothing-done"));
+      return member === null
+        ? toast(incoming, phrase("nothing-done"))
+        : memberPress(press, incoming, member);
     },
 
     stray: (incoming, member) => tell(incoming, { lines: strayWords(member.role) }),

@@ -193,8 +193,9 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     const member = memberOf(incoming);
     if (name === "start" && argument !== "") return lobby.join(argument, incoming);
     if (name === "new") return inCase(chance.caseId(), "operator", incoming);
-    if (lobbyCommands.has(name)) return lobby.command(name, incoming, member);
-    if (name === "start" && member !== null) return lobby.command("help", incoming, member);
+    if (lobbyCommands.has(name)) return lobby.command(name, incoming, { member, argument });
+    if (name === "start" && member !== null)
+      return lobby.command("help", incoming, { member, argument: "" });
     return words(incoming, member);
   }
 

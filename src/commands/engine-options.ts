@@ -1,3 +1,4 @@
+import type { Learning } from "../cases/learning.ts";
 import type { ModelOptions } from "../diagnosis/compile.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { ShopSettings } from "../domain/settings.ts";
@@ -23,5 +24,19 @@ export function engineOptions(
     const joint = banks.now(machineOf(state), weather);
     const key = `${weather.told ?? weather.usualCelsius} ${joint.length}`;
     return { key, options: { joint } };
+  };
+}
+
+type OptionsFor = ReturnType<typeof engineOptions>;
+
+/** The same, with what the shop has learned about the machine's kind. */
+export function withLearning(options: OptionsFor, learning: Learning): OptionsFor {
+  return (state) => {
+    const base = options(state);
+    const learned = learning(machineOf(state).kind);
+    return {
+      key: `${base.key} ${learned.key}`,
+      options: { ...base.options, ...learned.options },
+    };
   };
 }

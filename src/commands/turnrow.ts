@@ -6,6 +6,7 @@ import { createEngineRoom } from "../cases/engine-room.ts";
 import { createFollow, type LookAtPhoto } from "../cases/follow.ts";
 import { createForget, sweepForgotten } from "../cases/forget-person.ts";
 import { foundShop } from "../cases/found-shop.ts";
+import { createLearning } from "../cases/learning.ts";
 import { createLobby } from "../cases/lobby.ts";
 import { createMoveChat } from "../cases/move-chat.ts";
 import { createOffice } from "../cases/office.ts";
@@ -24,9 +25,10 @@ import { openLowdbStore } from "../store/lowdb-store.ts";
 import { createQuarantine } from "../store/quarantine.ts";
 import { phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
+import { byRoad, placeKnown } from "../talk/distance.ts";
 import { realChance } from "./chance.ts";
 import { noBanks, openBanks } from "./circuit-banks.ts";
-import { engineOptions } from "./engine-options.ts";
+import { engineOptions, withLearning } from "./engine-options.ts";
 import { introductionOf } from "./introduction.ts";
 import { openSpeech } from "./speech.ts";
 import type { Workshop } from "./workshop.ts";
@@ -128,9 +130,22 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const link = (token: string) => `https://t.me/${bot.username}?start=${token}`;
   const report = (error: unknown) => log("circuit-bank", { error });
   const banks = options.simulate ? openBanks(options.root, workshop, report) : noBanks;
+  const learning = createLearning({
+    knowledge,
+    figures: () => directory.cases({}).map((one) => one.figures),
+    revision: directory.closedRevision,
+    comebackDays: settings.comebackDays,
+  });
   const engine = createEngineRoom({
     knowledge,
-    options: engineOptions(banks, settings),
+    options: withLearning(engineOptions(banks, settings), learning),
+    travelMinutes: (state) => {
+      const there = placeKnown(state.where);
+      const { place } = settings;
+      return place === undefined || there === null
+        ? undefined
+        : byRoad(place, there, settings).minutes;
+    },
   });
   const languages = settings.languages.filter((one) => speech.languages.includes(one));
   const desk = (now: number): Desk => {

@@ -41,6 +41,8 @@ export interface PersonDocument extends Ledger {
   /** What they have at hand, asked once; absent: not asked yet. */
   readonly has?: readonly string[];
   readonly reachable: boolean;
+  /** When they last looked at the list of calls; absent: never. */
+  readonly lookedAt?: number;
 }
 
 export const roles = ["owner", "dispatcher", "technician"] as const;

@@ -53,11 +53,19 @@ export interface JobSheet<Words> {
   }[];
 }
 
+/** A table for spreadsheets; its first row names the columns. Ids and figures, no words. */
+export interface Table {
+  readonly kind: "table";
+  readonly name: string;
+  readonly rows: readonly (readonly (string | number | null)[])[];
+}
+
 /** A file of our own making, drawn up when it is sent, in the reader's language. */
-export type Paper<Words> = CalendarEntry<Words> | JobSheet<Words>;
+export type Paper<Words> = CalendarEntry<Words> | JobSheet<Words> | Table;
 
 /** The same paper with every piece of its words put into another form. */
 export function wordPaper<A, B>(paper: Paper<A>, word: (words: A) => B): Paper<B> {
+  if (paper.kind === "table") return paper;
   if (paper.kind === "calendar") {
     const { title, where, about, ...rest } = paper;
     return {

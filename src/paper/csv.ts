@@ -1,5 +1,6 @@
-/** A cell of a table: text or a number; absent things are empty. */
-export type Cell = string | number | null;
+import type { Table } from "../domain/paper.ts";
+
+type Cell = Table["rows"][number][number];
 
 /**
  * A text that begins with one of these is a formula to a spreadsheet, and a formula can call out.
@@ -19,6 +20,6 @@ function written(cell: Cell): string {
  * A table as CSV (RFC 4180), with a mark in front by which spreadsheets know UTF-8.
  * @param rows the first one names the columns
  */
-export function csvText(rows: readonly (readonly Cell[])[]): string {
+export function csvText(rows: Table["rows"]): string {
   return `\uFEFF${rows.map((row) => `${row.map(written).join(",")}\r\n`).join("")}`;
 }

@@ -2,6 +2,7 @@ import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { JobSheet } from "../domain/paper.ts";
 import type { WordedPaper } from "../domain/rendered.ts";
 import { calendarText } from "./calendar.ts";
+import { csvText } from "./csv.ts";
 import { jobSheetPdf } from "./job-sheet.ts";
 
 export interface PrintedFile {
@@ -22,6 +23,9 @@ export function createPrinter(
   return async ({ paper, rightToLeft }) => {
     if (paper.kind === "calendar") {
       return { name: "visit.ics", bytes: new TextEncoder().encode(calendarText(paper)) };
+    }
+    if (paper.kind === "table") {
+      return { name: `${paper.name}.csv`, bytes: new TextEncoder().encode(csvText(paper.rows)) };
     }
     const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit);
     const bytes = await jobSheetPdf({

@@ -48,6 +48,7 @@ export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<Document
       machines: list(machine),
       has: list(text).exactOptional(),
       reachable: z.boolean(),
+      lookedAt: z.number().exactOptional(),
     }),
   ),
   shop: exactly<ShopDocument>()(

@@ -96,6 +96,11 @@ const paper = exactly<Paper<Phrase>>()(
       place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
     }),
     z.object({
+      kind: z.literal("table"),
+      name: text,
+      rows: list(list(z.union([text, z.number(), z.null()]))),
+    }),
+    z.object({
       kind: z.literal("sheet"),
       name: text,
       made: z.number(),

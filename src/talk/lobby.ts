@@ -1,13 +1,14 @@
 import type { Member, Role } from "../domain/documents.ts";
-import type { Line, Message } from "../domain/effects.ts";
+import type { Line, Message, Phrase } from "../domain/effects.ts";
 import { button, line, phrase } from "./decision.ts";
+import { may } from "./rights.ts";
 
 /** The commands each kind of person sees in the app's list; all of them also work as words. */
 export const commandsFor: Readonly<Record<Role | "operator", readonly string[]>> = {
   operator: ["new", "person", "help", "language", "forget"],
   technician: ["jobs", "new", "help", "language"],
-  dispatcher: ["calls", "invite", "new", "help", "language"],
-  owner: ["calls", "invite", "people", "new", "help", "language"],
+  dispatcher: ["calls", "find", "report", "invite", "new", "help", "language"],
+  owner: ["calls", "find", "report", "invite", "people", "new", "help", "language"],
 };
 
 /** Commands that belong to no case. */
@@ -21,6 +22,8 @@ export const lobbyCommands: ReadonlySet<string> = new Set([
   "invite",
   "people",
   "counter",
+  "find",
+  "report",
 ]);
 
 /** What this person can do here. */
@@ -42,32 +45,82 @@ export interface ListedCase {
   readonly machine: string;
   readonly opening: string;
   readonly alarm: boolean;
+  readonly urgency: "low" | "normal" | "high" | null;
+  /** Something happened in it since this person last looked. */
+  readonly isNew: boolean;
+  readonly isClosed: boolean;
 }
 
-/** Open calls, the one touched last first; a press shows the slip or sheet again. */
-export function listMessage(cases: readonly ListedCase[], about: "calls" | "jobs"): Message {
+/** Longer words after a command would not fit into a button that repeats them. */
+const MOST_ARGUMENT = 24;
+
+function listLabel(one: ListedCase): Phrase {
+  const words = phrase(one.alarm ? "list-case-alarm" : "list-case", {
+    number: one.id,
+    machine: { know: `machine-${one.machine}` },
+  });
+  const label = { phrase: words };
+  if (one.isClosed) return phrase("list-closed", { label });
+  const urgent = one.urgency === "high" && !one.alarm;
+  const marked = urgent ? phrase("list-urgent", { label }) : words;
+  return one.isNew ? phrase("list-new", { label: { phrase: marked } }) : marked;
+}
+
+/** One page of a list; a press shows the slip or sheet again, the last one the next page. */
+export function listMessage(
+  cases: readonly ListedCase[],
+  about: "calls" | "jobs" | "find",
+  whole: { readonly count: number; readonly more: number | null; readonly argument: string },
+): Message {
   if (cases.length === 0) return { lines: [line(phrase(`no-${about}`))] };
+  const argument = whole.argument.slice(0, MOST_ARGUMENT);
+  const next = { revision: 0, act: "page", value: `${about}:${whole.more}:${argument}` };
   return {
-    lines: [line(phrase(`list-${about}`, { count: cases.length }), "heading")],
-    buttons: cases.map((one) =>
-      button(
-        phrase(one.alarm ? "list-case-alarm" : "list-case", {
-          number: one.id,
-          machine: { know: `machine-${one.machine}` },
+    lines: [line(phrase(`list-${about}`, { count: whole.count }), "heading")],
+    buttons: [
+      ...cases.map((one) =>
+        button(listLabel(one), {
+          case: one.id,
+          revision: 0,
+          act: about === "jobs" ? "sheet" : "slip",
         }),
-        { case: one.id, revision: 0, act: about === "calls" ? "slip" : "sheet" },
       ),
-    ),
+      ...(whole.more === null ? [] : [button(phrase("press-next-page"), next)]),
+    ],
   };
 }
 
-/** Who belongs to the shop. */
-export function peopleMessage(members: readonly Member[]): Message {
+/** Who belongs to the shop; the owner can change that. */
+export function peopleMessage(members: readonly Member[], reader: Member): Message {
   const people = members.map((one) => {
     const role = { phrase: phrase(`role-${one.role}`) };
     return line(phrase("people-one", { name: one.name, role }), "bullet");
   });
-  return { lines: [line(phrase("people-list"), "heading"), ...people] };
+  const others = members.filter((one) => one.person !== reader.person && one.role !== "owner");
+  const buttons = may(reader.role, "remove-member")
+    ? others.map((one) =>
+        button({ raw: one.name }, { revision: 0, act: "member", value: one.person }),
+      )
+    : [];
+  return { lines: [line(phrase("people-list"), "heading"), ...people], buttons };
+}
+
+/** What can be changed about one person of the shop. */
+export function memberMessage(members: readonly Member[], person: string): Message {
+  const member = members.find((one) => one.person === person);
+  if (member === undefined || member.role === "owner") {
+    return { lines: [line(phrase("no-longer-there"))] };
+  }
+  const other = member.role === "technician" ? "dispatcher" : "technician";
+  const press = (value: string) => ({ revision: 0, act: "change-member", value });
+  const role = { phrase: phrase(`role-${other}`) };
+  return {
+    lines: [line(phrase("member-what", { name: member.name }), "heading")],
+    buttons: [
+      button(phrase("press-make-role", { role }), press(`${person}:${other}`)),
+      button(phrase("press-remove", { name: member.name }), press(`${person}:out`)),
+    ],
+  };
 }
 
 /** Which role shall the new link give? */
