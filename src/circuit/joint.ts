@@ -36,9 +36,8 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
   const start = hypotheses.map((hypothesis) => startOf(banks, hypothesis));
   const weigh = rememberWeighing(banks, start);
   const tables: BandTables = new Map();
-  const [first] = banks;
-  if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
-  const points = first.bank.network.testPoints.map(({ id }) => id);
+  if (banks.length === 0) throw new RangeError("a joint likelihood needs a bank");
+  const points = sharedPoints(banks);
   return {
     observations: new Set([...Object.keys(STATES), ...points]),
     hypotheses,
@@ -58,6 +57,14 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
     noticed: Float64Array.from(start, noticedShare),
   };
+}
+
+/** Test points that every circuit has: a machine that may lack one cannot be weighed by it. */
+function sharedPoints(banks: readonly WeighedBank[]): readonly string[] {
+  const [first = [], ...others] = banks.map(({ bank }) =>
+    bank.network.testPoints.map(({ id }) => id),
+  );
+  return first.filter((point) => others.every((points) => points.includes(point)));
 }
 
 type Weighed = readonly (readonly WeighedBlocks[])[];

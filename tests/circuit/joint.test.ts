@@ -148,4 +148,18 @@ describe("the joint likelihood", () => {
     expect(noticed("fuse-blown")).toBe(1);
     expect(noticed("thick-oil")).toBeLessThan(0.2);
   });
+
+  it("speaks only for test points that all the circuits have", () => {
+    const garden = circuitNamed("garden-tractor");
+    const compact = circuitNamed("compact-tractor");
+    const both = createJoint([
+      { bank: smallBank(garden, 20), weight: 0.5 },
+      { bank: smallBank(compact, 20), weight: 0.5 },
+    ]);
+    const points = (circuit: typeof garden) => circuit.testPoints.map(({ id }) => id);
+    const alone = points(garden).filter((id) => !points(compact).includes(id));
+    expect(alone.length).toBeGreaterThan(0);
+    for (const id of alone) expect(both.observations.has(id)).toBe(false);
+    expect(both.observations.has("battery-rest-volts")).toBe(true);
+  });
 });
