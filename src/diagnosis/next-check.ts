@@ -36,14 +36,6 @@ const stepWeight: Readonly<Record<Check["step"], number>> = {
   measure: 1.3,
 };
 
-/**
- * A question is asked when it saves at least this part of its burden. One or two questions ahead
- * undervalue what a whole interview decides: over simulated calls on the shipped knowledge the
- * burden of all questions and the cost of the visit together were least for parts between 0.15 and
- * 0.5, 2 % below asking for the full burden, and 14 % below asking nothing.
- */
-const WORTH_ITS_BURDEN = 0.3;
-
 /** Values below this are rounding. */
 const NO_VALUE = 1e-9;
 
@@ -187,10 +179,15 @@ function binaryEntropy(p: number): number {
 }
 
 /** Options that are worth their burden, best saving per burden first. */
+/**
+ * The options that save more than their burden, best first. Asking for less would pay by a hair in
+ * simulated calls, but it makes the median interview half as long again (11 and more questions
+ * instead of 9 on the field cases) for the same list of causes: a tired person's patience decides.
+ */
 function worthDoing(options: readonly Option[], situation: Situation): readonly Option[] {
   const score = (option: Option): number => option.minutes / option.weighed;
   const ranked = options
-    .filter(({ minutes, burden }) => minutes > WORTH_ITS_BURDEN * burden && minutes >= NO_VALUE)
+    .filter(({ minutes, burden }) => minutes > burden && minutes >= NO_VALUE)
     .sort(
       (a, b) => differs(score(b), score(a)) || differs(b.bits, a.bits) || (a.id < b.id ? -1 : 1),
     );
