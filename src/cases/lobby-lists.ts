@@ -88,6 +88,7 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
       ),
     ),
     find: where("see", find),
+    call: where("note", () => ({ lines: [line(phrase("call-how"))] })),
     invite: where("invite", inviteMessage),
     people: where("see", ({ member }) => peopleMessage(desk().members, member)),
     member: where("remove-member", ({ argument }) => memberMessage(desk().members, argument)),

@@ -19,9 +19,12 @@ import { visitTurn } from "../talk/visit-turn.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import type { Lobby } from "./lobby.ts";
+import { createPhoneCalls } from "./phone-calls.ts";
 import type { Chance, Received } from "./ports.ts";
 
 export interface OfficeParts {
+  /** The link that brings somebody here with a token. */
+  readonly link: (token: string) => string;
   readonly directory: Directory;
   readonly commit: Commit;
   readonly chance: Chance;
@@ -70,6 +73,17 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     const short = own?.split("-")[0] ?? "";
     return languages.includes(short) ? short : (languages[0] ?? "en");
   }
+
+  const phone = createPhoneCalls({
+    ...{ directory, commit, chance },
+    desk: parts.desk,
+    linkFor: parts.link,
+    read: (text, language, { shop, now }) =>
+      reader.read(text, {
+        languages: [language, ...shop.languages.filter((one) => one !== language)],
+        now,
+      }),
+  });
 
   /** Which side of the case a press belongs to, by who pressed it and what it does. */
   function sideOf(press: Press, incoming: Incoming, member: Member | null): Side {
@@ -183,6 +197,9 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   async function pressed(press: Press, incoming: Incoming, member: Member | null) {
     if (press.case === undefined) return lobby.pressed(press, incoming, member);
     const summary = directory.case(press.case);
+    if (press.act === "start-link" && member !== null) {
+      return phone.link(press.case, incoming, member);
+    }
     const side = sideOf(press, incoming, member);
     const own = summary?.operator.id === incoming.from.id;
     if (summary === null || (side === "operator" && !own)) return lobby.refuse(incoming);
@@ -191,7 +208,14 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
 
   async function command(name: string, argument: string, incoming: Incoming) {
     const member = memberOf(incoming);
-    if (name === "start" && argument !== "") return lobby.join(argument, incoming);
+    if (name === "start" && argument !== "") {
+      const joined = await phone.join(argument, incoming, languageOf(incoming));
+      return joined ?? lobby.join(argument, incoming);
+    }
+    if (name === "call" && member !== null) {
+      if (argument !== "") return phone.open(argument, incoming, member);
+      return lobby.command(name, incoming, { member, argument });
+    }
     if (name === "new") return inCase(chance.caseId(), "operator", incoming);
     if (lobbyCommands.has(name)) return lobby.command(name, incoming, { member, argument });
     if (name === "start" && member !== null)

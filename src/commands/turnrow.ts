@@ -161,6 +161,11 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       triage: engine.triage,
       expected: engine.expected,
       words: speech.wording.phrase,
+      read: (text, expecting) =>
+        reader.read(text, {
+          ...{ languages, now },
+          ...(expecting === undefined ? {} : { expecting: { observation: expecting } }),
+        }),
     };
   };
   const look: LookAtPhoto = async (file) => {
@@ -177,7 +182,16 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     ...{ directory, commit },
     timers: realTimers,
     quarantine: createQuarantine(join(options.dataFolder, "quarantine")),
-    handle: createOffice({ directory, commit, reader, lobby, desk, languages, chance: realChance }),
+    handle: createOffice({
+      link,
+      directory,
+      commit,
+      reader,
+      lobby,
+      desk,
+      languages,
+      chance: realChance,
+    }),
     apology: phrase("apology"),
     isStorageTrouble: (error) => error instanceof Error && "code" in error && "syscall" in error,
     report: (error) => log("update-failed", { error }),

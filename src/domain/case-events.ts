@@ -65,7 +65,7 @@ export const payers = ["own", "warranty", "contract", "comeback"] as const;
 export type Payer = (typeof payers)[number];
 
 /** What the counter was asked to write next, about a case. */
-export type CounterPrompt = "ask" | "heard" | "book" | "merge";
+export type CounterPrompt = "ask" | "heard" | "book" | "merge" | "phone";
 
 export type ConfirmedHow = "ran-after-this" | "measured" | "several-at-once" | "guess";
 

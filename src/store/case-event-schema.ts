@@ -91,7 +91,7 @@ const visitEvents = [
 ] as const;
 
 const counterEvents = [
-  event("counter.prompted", { about: z.enum(["ask", "heard", "book", "merge"]) }),
+  event("counter.prompted", { about: z.enum(["ask", "heard", "book", "merge", "phone"]) }),
   event("counter.left", {}),
   event("operator.asked", { text, photo: z.boolean() }),
   event("operator.replied", { text }),

@@ -17,6 +17,7 @@ import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
 import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
+import { phoneAnswers } from "./phone-intake.ts";
 import { askOperator, heardByPhone } from "./relay.ts";
 import { type CaseAct, may } from "./rights.ts";
 import { slipMessage, slipSlot } from "./slip.ts";
@@ -131,6 +132,7 @@ function promptedWords(state: CaseState, text: string, given: Given): Decision |
   const { prompt: asked } = state;
   const { heard, desk } = given;
   if (asked === null || asked.by !== heard.incoming.from.id) return null;
+  if (asked.about === "phone") return phoneAnswers(state, text, heard, desk);
   if (asked.about === "ask") return askOperator(state, { text, photo: false }, given);
   if (asked.about === "merge") return confirmMerge(state, text.trim().toUpperCase(), given);
   if (asked.about === "heard") {

@@ -45,6 +45,8 @@ export interface Desk {
   readonly expected?: (state: CaseState, observation: string) => ExpectedReading | null;
   /** A phrase as people read it, so that a typed answer can be matched with the button's words. */
   readonly words: (phrase: Phrase, language: string) => string;
+  /** What typed words say, as an answer to this observation's question; pure. */
+  readonly read?: (text: string, expecting: string | undefined) => ReadingResult;
   /** Ranking, plan and kit as they stand; pure. */
   readonly triage: (state: CaseState, performer: Performer) => Triage;
 }

@@ -7,8 +7,8 @@ import { may } from "./rights.ts";
 export const commandsFor: Readonly<Record<Role | "operator", readonly string[]>> = {
   operator: ["new", "person", "help", "language", "forget"],
   technician: ["jobs", "new", "help", "language"],
-  dispatcher: ["calls", "find", "report", "invite", "new", "help", "language"],
-  owner: ["calls", "find", "report", "invite", "people", "new", "help", "language"],
+  dispatcher: ["calls", "call", "find", "report", "invite", "new", "help", "language"],
+  owner: ["calls", "call", "find", "report", "invite", "people", "new", "help", "language"],
 };
 
 /** Commands that belong to no case. */
