@@ -1,6 +1,7 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message, Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { Report } from "../domain/evidence.ts";
 import { advance } from "./advance.ts";
 import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
@@ -71,6 +72,18 @@ export function put(
   };
 }
 
+/** The open step's own result among what was reported; null where that was about something else. */
+function resultOf(state: CaseState, reports: readonly Report[], desk: Desk): Phrase | null {
+  const asking = state.open.technician?.asking;
+  const yields = asking?.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : null;
+  const own = reports.filter(
+    ({ observation }) => asking?.about !== "check" || observation === yields,
+  );
+  if (own.length === 0) return null;
+  const list = own.flatMap((report) => reportWords(report, desk.knowledge));
+  return phrase("named-answer", { what: { list } });
+}
+
 /** Records what happened, shows how the list moved, and puts the next step. */
 export function goOn(
   state: CaseState,
@@ -88,9 +101,7 @@ export function goOn(
           desk.triage(state, "technician").ranking,
           desk.triage(after, "technician").ranking,
         );
-  const results = { list: reports.flatMap((report) => reportWords(report, desk.knowledge)) };
-  const result = reports.length === 0 ? null : phrase("named-answer", { what: results });
-  const closing = closeStep(state, result, desk);
+  const closing = closeStep(state, resultOf(state, reports, desk), desk);
   const step = nextStep(after, desk);
   const before =
     step === null ? [...lines, ...moved, line(phrase("plan-at-end"))] : [...lines, ...moved];
