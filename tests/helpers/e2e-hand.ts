@@ -4,17 +4,19 @@ import type { SeenMessage } from "../../src/rehearsal/view/seen-message.ts";
 import { PATIENCE, people, type RoleName, type Shop } from "./e2e-shop.ts";
 
 const picture = samplePicture({ shade: 150 });
+/** Presses of these are no news to a case: they only show a list, or the open question again. */
+const showsOnly = new Set(["Hand to a technician", "Go on"]);
 
 /** A person who answers by a script whatever the program asks, and counts what they did. */
 export class Hand {
-  /** What was pressed or typed, in order. */
+  /** What was pressed, typed or sent, in order. */
   readonly did: string[] = [];
   readonly #shop: Shop;
   readonly #role: RoleName;
   readonly #lines: readonly ScriptLine[];
   readonly #seen = new Set<string>();
 
-  constructor(shop: Shop, role: RoleName, lines: readonly ScriptLine[]) {
+  constructor(shop: Shop, role: RoleName, lines: readonly ScriptLine[] = []) {
     this.#shop = shop;
     this.#role = role;
     this.#lines = lines;
@@ -29,14 +31,35 @@ export class Hand {
     this.did.push(text);
   }
 
-  /** Waits until this button can be seen, and presses it. */
-  async press(label: string): Promise<void> {
-    const { server } = this.#shop;
-    const seen = () =>
-      this.transcript.some(({ buttons }) => buttons.flat().some((one) => one.label === label));
-    await server.until(seen, `a button "${label}"`, PATIENCE);
+  /** Waits until the bot has shown this. */
+  async sees(text: string): Promise<void> {
+    const shown = () => this.transcript.some((one) => one.from.isBot && one.text.includes(text));
+    await this.#wait(shown, `"${text}" to be shown to ${people[this.#role].name}`);
+  }
+
+  /** Waits until a button with these words can be seen, and presses it. @returns its label */
+  async press(words: string | RegExp): Promise<string> {
+    const labels = () => this.transcript.flatMap((one) => one.buttons.flat()).map((b) => b.label);
+    const fits = (label: string) =>
+      typeof words === "string" ? label === words : words.test(label);
+    await this.#wait(() => labels().some(fits), `a button ${words}`);
+    const label = labels().findLast(fits) ?? "";
     this.#shop.person(this.#role).press(label);
+    this.#note(label);
+    return label;
+  }
+
+  /** Presses the first button of every copy of a message, which is one answer. */
+  async pressAll(copies: readonly SeenMessage[]): Promise<void> {
+    const label = copies[0]?.buttons[0]?.[0]?.label ?? "";
+    for (const { id: messageId } of copies) {
+      this.#shop.person(this.#role).press(label, { messageId });
+    }
     this.did.push(label);
+    const { toasts } = this.#shop.server.view(people[this.#role].id);
+    const isRefused = () =>
+      this.#shop.server.view(people[this.#role].id).toasts.length > toasts.length;
+    await this.#wait(isRefused, "the second press to be refused");
   }
 
   /** The open message this person has not answered yet. */
@@ -45,37 +68,60 @@ export class Hand {
     return open === undefined || this.#seen.has(newsKey(open)) ? null : open;
   }
 
-  /** Waits for something to answer and answers it once. */
-  async turn(): Promise<string> {
-    const { server } = this.#shop;
+  /** Waits for something to answer. */
+  async asked(): Promise<SeenMessage> {
     const what = `something for ${people[this.#role].name} to answer`;
-    await server.until(() => this.news() !== null, what, PATIENCE);
+    await this.#wait(() => this.news() !== null, what);
     const open = this.news();
     if (open === null) throw new Error(what);
+    return open;
+  }
+
+  /** Waits for something to answer and answers it once. @returns what was done */
+  async turn(): Promise<string> {
+    const open = await this.asked();
     this.#seen.add(newsKey(open));
     const script = {
       lines: this.#lines,
-      fallback: { labels: ["I don't know", "Skip this", "I can't do that"] },
+      fallback: {
+        labels: ["I don't know", "Skip this", "I can't do that", "None of these", "Go on"],
+      },
       picture,
     };
     const done = playOnce(this.#shop.person(this.#role), [open], script);
-    if (done === null) {
-      const labels = open.buttons.flat().map((one) => one.label);
-      throw new Error(`The script has no answer to "${open.text}" [${labels.join("] [")}]`);
-    }
-    this.did.push(done);
+    if (done === null) throw new Error(`The script has no answer:\n${this.told()}`);
+    this.#note(done);
     return done;
+  }
+
+  #note(done: string): void {
+    if (!showsOnly.has(done)) this.did.push(done);
   }
 
   /** Answers until the chat shows this. */
   async until(text: string): Promise<void> {
-    const { server } = this.#shop;
     const shown = () => this.transcript.some((one) => one.from.isBot && one.text.includes(text));
     for (;;) {
-      const what = `"${text}" or something to answer`;
-      await server.until(() => shown() || this.news() !== null, what, PATIENCE);
+      await this.#wait(() => shown() || this.news() !== null, `"${text}" or something to answer`);
       if (shown()) return;
       await this.turn();
     }
+  }
+
+  async #wait(happened: () => boolean, what: string): Promise<void> {
+    await this.#shop.server.until(happened, what, PATIENCE).catch((error: unknown) => {
+      throw new Error(`Waited in vain for ${what}. The chat:\n${this.told()}`, { cause: error });
+    });
+  }
+
+  /** The end of the chat, for the messages of failed tests. */
+  told(): string {
+    return this.transcript
+      .slice(-6)
+      .map(({ from, text, buttons }) => {
+        const labels = buttons.flat().map((one) => `[${one.label}]`);
+        return `${from.name}: ${text}\n   ${labels.join(" ")}`;
+      })
+      .join("\n");
   }
 }

@@ -168,6 +168,17 @@ export class Shop {
     return first;
   }
 
+  /** Waits until everything that is due has been sent and written down as sent. */
+  async delivered(): Promise<void> {
+    await this.server.settled(PATIENCE);
+    const until = Date.now() + PATIENCE.timeoutMs;
+    // Nobody tells of a write to the disk, so it is looked at again and again.
+    while (this.cases().some(({ outbox }) => outbox.some((one) => one.notBefore <= Date.now()))) {
+      if (Date.now() > until) throw new Error("Something waits to be sent that never is.");
+      await new Promise((resolve) => setTimeout(resolve, 25));
+    }
+  }
+
   #note(chatId: number, messageId: number): void {
     const message = this.server.transcript(chatId).find((one) => one.id === messageId);
     if (message?.from.isBot !== true) return;
@@ -184,8 +195,13 @@ export class Shop {
   /** Ends the program without warning as soon as this happens. */
   killWhen(happens: (event: FeedEvent) => boolean): Promise<void> {
     return new Promise((done, fail) => {
+      const late = setTimeout(() => {
+        leave();
+        fail(new Error("What the program should be killed at did not happen."));
+      }, PATIENCE.timeoutMs);
       const leave = this.server.subscribe((event) => {
         if (!happens(event)) return;
+        clearTimeout(late);
         leave();
         this.kill().then(done, fail);
       });
