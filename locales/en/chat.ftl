@@ -202,6 +202,7 @@ nobody-named = name not given
 slip-complaint = Complaint: { $what }
 symptom-unknown = not known yet
 slip-urgency = Urgency: { $urgency }
+slip-urgency-reason = { $because } ({ $sign }{ $points })
 slip-flag-unseen = { $flag } – not seen by anybody yet
 slip-flag-seen = { $flag } – seen
 slip-person-wanted = Wants to talk to a person

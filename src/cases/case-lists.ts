@@ -2,20 +2,25 @@ import type { CaseSummary } from "./case-summary.ts";
 
 const rank = { high: 2, normal: 1, low: 0 } as const;
 
-/** How soon somebody should look at a call: danger, then the wish for a person, then urgency. */
-function pressing(one: CaseSummary): number {
-  return (
+export type Level = keyof typeof rank;
+const asSaid = (one: CaseSummary): Level => one.urgency ?? "normal";
+
+/** Danger first, then the wish for a person, then urgency, then whoever has waited longest. */
+export function byUrgency(
+  cases: readonly CaseSummary[],
+  levelOf: (one: CaseSummary) => Level = asSaid,
+): readonly CaseSummary[] {
+  const pressing = (one: CaseSummary) =>
     8 * Number(one.alarm) +
     4 * Number(one.personWanted && one.shopSaw === null) +
-    rank[one.urgency ?? "normal"]
-  );
-}
-
-/** The most pressing first, of equal ones the one that has waited longest. */
-export function byUrgency(cases: readonly CaseSummary[]): readonly CaseSummary[] {
-  return [...cases].sort(
-    (a, b) => pressing(b) - pressing(a) || a.openedAt - b.openedAt || (a.id < b.id ? -1 : 1),
-  );
+    rank[levelOf(one)];
+  return cases
+    .map((one) => ({ one, score: pressing(one) }))
+    .sort(
+      (a, b) =>
+        b.score - a.score || a.one.openedAt - b.one.openedAt || (a.one.id < b.one.id ? -1 : 1),
+    )
+    .map(({ one }) => one);
 }
 
 const plain = (text: string) => text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();

@@ -23,6 +23,9 @@ export interface CaseSummary
     | "prompt"
     | "link"
     | "askedBack"
+    | "flags"
+    | "aftermath"
+    | "payment"
   > {
   readonly openedAt: number;
   /** When something last happened in it, milliseconds since 1970 UTC. */
@@ -43,11 +46,11 @@ export function summariseCase(document: CaseDocument): CaseSummary {
   const state = foldCase(document.id, document.events);
   const { id, operator, technician, machine, interview, personWanted } = state;
   const { shopTold, shopSaw, visit, urgency, revision } = state;
-  const { where, booked, prompt, link, askedBack } = state;
+  const { where, booked, prompt, link, askedBack, flags, aftermath, payment } = state;
   return {
     ...{ id, operator, technician, machine, interview, personWanted },
     ...{ shopTold, shopSaw, visit, urgency, revision },
-    ...{ where, booked, prompt, link, askedBack },
+    ...{ where, booked, prompt, link, askedBack, flags, aftermath, payment },
     openedAt: state.opened.at,
     touchedAt: document.events.at(-1)?.at ?? state.opened.at,
     workedAt: document.events.findLast((event) => event.by === technician?.id)?.at ?? 0,

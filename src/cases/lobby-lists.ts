@@ -11,7 +11,8 @@ import {
 } from "../talk/lobby.ts";
 import { reportMessage } from "../talk/report-message.ts";
 import { type CaseAct, may } from "../talk/rights.ts";
-import { byUrgency, search } from "./case-lists.ts";
+import { urgencyFacts } from "../talk/urgency.ts";
+import { byUrgency, type Level, search } from "./case-lists.ts";
 import type { CaseSummary } from "./case-summary.ts";
 import type { Directory } from "./directory.ts";
 import { reportOf } from "./report.ts";
@@ -28,6 +29,8 @@ export interface Asked {
   readonly argument: string;
   /** The first one shown of a long list. */
   readonly from: number;
+  /** Milliseconds since 1970 UTC. */
+  readonly now: number;
   /** When this member last looked at the calls; 0: never. */
   readonly lookedAt: number;
 }
@@ -41,16 +44,27 @@ const refused: Message = { lines: [line(phrase("not-allowed"))] };
 export function createLists(directory: Directory, desk: () => Desk): ForMembers {
   const figures = () => directory.cases({}).map((one) => one.figures);
 
+  /** Urgency by the shop's rules at this moment, as said where it has none. */
+  function levelNow(now: number): (one: CaseSummary) => Level {
+    const { urgency, shop } = desk();
+    return (one) =>
+      urgency === undefined
+        ? (one.urgency ?? "normal")
+        : urgency(urgencyFacts(one, now, shop.timeZone)).level;
+  }
+
   function page(
     cases: readonly CaseSummary[],
     about: "calls" | "jobs" | "find",
     asked: Asked,
   ): Message {
+    const level = levelNow(asked.now);
     const shown = cases.slice(asked.from, asked.from + ON_A_PAGE).map(
-      ({ id, machine, opening, alarm, touchedAt, closed, urgency }): ListedCase => ({
-        ...{ id, opening, alarm, urgency, machine: machine.kind ?? "other" },
-        isNew: about === "calls" && asked.lookedAt > 0 && touchedAt > asked.lookedAt,
-        isClosed: closed !== null,
+      (one): ListedCase => ({
+        ...{ id: one.id, opening: one.opening, alarm: one.alarm, urgency: level(one) },
+        machine: one.machine.kind ?? "other",
+        isNew: about === "calls" && asked.lookedAt > 0 && one.touchedAt > asked.lookedAt,
+        isClosed: one.closed !== null,
       }),
     );
     const more = asked.from + ON_A_PAGE < cases.length ? asked.from + ON_A_PAGE : null;
@@ -80,13 +94,10 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
   return {
     jobs: (asked) =>
       page(directory.cases({ technician: asked.member.person, open: true }), "jobs", asked),
-    calls: where("see", (asked) =>
-      page(
-        byUrgency(directory.cases({ open: true }).filter((one) => one.shopTold)),
-        "calls",
-        asked,
-      ),
-    ),
+    calls: where("see", (asked) => {
+      const told = directory.cases({ open: true }).filter((one) => one.shopTold);
+      return page(byUrgency(told, levelNow(asked.now)), "calls", asked);
+    }),
     find: where("see", find),
     call: where("note", () => ({ lines: [line(phrase("call-how"))] })),
     invite: where("invite", inviteMessage),

@@ -91,11 +91,11 @@ export function createLobby(parts: LobbyParts): Lobby {
   const forMembers = createLists(directory, desk);
 
   /** A list for a member; looking at the calls from the beginning is remembered. */
-  function show(name: string, incoming: Incoming, asked: Omit<Asked, "lookedAt">) {
+  function show(name: string, incoming: Incoming, asked: Omit<Asked, "lookedAt" | "now">) {
     const list = Object.hasOwn(forMembers, name) ? forMembers[name] : undefined;
     if (list === undefined) return tell(incoming, { lines: [line(phrase("unknown-command"))] });
     const lookedAt = directory.person(incoming.from.id)?.lookedAt ?? 0;
-    const message = list({ ...asked, lookedAt });
+    const message = list({ ...asked, lookedAt, now: incoming.sentAt });
     const looked = name === "calls" && asked.from === 0 ? { lookedAt: incoming.sentAt } : {};
     return answer(incoming, [say(readerOf(incoming), message)], looked);
   }

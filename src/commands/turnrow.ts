@@ -18,6 +18,7 @@ import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import type { ShopSettings } from "../domain/settings.ts";
+import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
 import { judgePhoto } from "../paper/judge-photo.ts";
 import { createPrinter } from "../paper/print-paper.ts";
 import { takeInstanceLock } from "../store/instance-lock.ts";
@@ -136,6 +137,10 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     revision: directory.closedRevision,
     comebackDays: settings.comebackDays,
   });
+  const flags = new Set(knowledge.redFlags.keys());
+  const rules = await loadUrgency(join(options.root, "flows"), flags);
+  if (!rules.ok)
+    log("urgency-rules", { reason: rules.problems.map(({ sentence }) => sentence).join(" ") });
   const engine = createEngineRoom({
     knowledge,
     options: withLearning(engineOptions(banks, settings), learning),
@@ -161,6 +166,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       triage: engine.triage,
       expected: engine.expected,
       words: speech.wording.phrase,
+      ...(rules.ok ? { urgency: (facts) => urgencyOf(rules.value, facts) } : {}),
       read: (text, expecting) =>
         reader.read(text, {
           ...{ languages, now },

@@ -1,14 +1,7 @@
-import type {
-  Asking,
-  CaseEvent,
-  ConfirmedHow,
-  CounterPrompt,
-  End,
-  Payer,
-  PhotoFound,
-} from "./case-events.ts";
+import type { Asking, CaseEvent, ConfirmedHow, End, PhotoFound } from "./case-events.ts";
 import type { FileRef, Line } from "./effects.ts";
 import type { ActDone, Evidence, MachineFacts, Report, Situation } from "./evidence.ts";
+import type { CounterPrompt, Payer } from "./shop-happenings.ts";
 import type { Performer } from "./vocabulary.ts";
 
 /** A question that is open, to one of the two people a case asks. */

@@ -1,12 +1,6 @@
 import { z } from "zod";
-import {
-  type Asking,
-  type CaseEvent,
-  type CaseHappening,
-  type ConfirmedHow,
-  type End,
-  payers,
-} from "../domain/case-events.ts";
+import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
+import { payers } from "../domain/shop-happenings.ts";
 import { Performer } from "../domain/vocabulary.ts";
 import { fileRef, line } from "./effect-schema.ts";
 import { actDone, machineFacts, report, someMachineFacts, urgency } from "./evidence-schema.ts";

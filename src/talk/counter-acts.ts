@@ -1,6 +1,7 @@
-import { type CaseHappening, type End, type Payer, payers } from "../domain/case-events.ts";
+import type { CaseHappening, End } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Button, Line, Message } from "../domain/effects.ts";
+import { type Payer, payers } from "../domain/shop-happenings.ts";
 import { back, type Given, saying, tellingOperator, withSlip } from "./counter-given.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import { complaintOf } from "./solved.ts";

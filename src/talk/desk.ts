@@ -10,6 +10,7 @@ import type { ReadingResult } from "../domain/reading.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import type { Next, Triage } from "../domain/triage.ts";
 import type { Performer } from "../domain/vocabulary.ts";
+import type { ReckonUrgency } from "./urgency.ts";
 
 /** What is kept of an operator from earlier cases. */
 export interface Remembered {
@@ -47,6 +48,8 @@ export interface Desk {
   readonly words: (phrase: Phrase, language: string) => string;
   /** What typed words say, as an answer to this observation's question; pure. */
   readonly read?: (text: string, expecting: string | undefined) => ReadingResult;
+  /** How urgent a call is by the rules of the shop; absent: as the caller says. */
+  readonly urgency?: ReckonUrgency;
   /** Ranking, plan and kit as they stand; pure. */
   readonly triage: (state: CaseState, performer: Performer) => Triage;
 }

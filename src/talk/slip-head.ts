@@ -7,6 +7,7 @@ import { line, phrase } from "./decision.ts";
 import { DAY, type Desk } from "./desk.ts";
 import { byRoad, placeKnown } from "./distance.ts";
 import { plainState } from "./place.ts";
+import { urgencyFacts } from "./urgency.ts";
 
 /** A call that nobody took for this long is worth saying so, ms. */
 const WAITED_LONG = DAY;
@@ -34,6 +35,28 @@ export function complaintLines(state: CaseState): Line[] {
   ];
 }
 
+/** The level by the shop's rules with each reason; without rules what the caller said. */
+function levelLines(state: CaseState, desk: Desk): Line[] {
+  const said = (level: string) =>
+    line(phrase("slip-urgency", { urgency: { phrase: phrase(`urgency-${level}`) } }));
+  if (desk.urgency === undefined || state.closed !== null) {
+    return state.urgency === null ? [] : [said(state.urgency)];
+  }
+  const call = { ...state, openedAt: state.opened.at };
+  const { level, reasons } = desk.urgency(urgencyFacts(call, desk.now, desk.shop.timeZone));
+  const points = reasons.map(({ because, points: count }) =>
+    line(
+      phrase("slip-urgency-reason", {
+        because,
+        sign: count < 0 ? "−" : "+",
+        points: Math.abs(count),
+      }),
+      "bullet",
+    ),
+  );
+  return [said(level), ...points];
+}
+
 /** How urgent it is, each point of it with its reason. */
 export function urgentLines(state: CaseState, desk: Desk): Line[] {
   const flags = state.flags.map((flag) =>
@@ -44,10 +67,6 @@ export function urgentLines(state: CaseState, desk: Desk): Line[] {
       "caution",
     ),
   );
-  const urgency =
-    state.urgency === null
-      ? []
-      : [line(phrase("slip-urgency", { urgency: { phrase: phrase(`urgency-${state.urgency}`) } }))];
   const words = state.urgencyWords === null ? [] : [line({ raw: state.urgencyWords }, "quote")];
   const wanted = state.personWanted ? [line(phrase("slip-person-wanted"), "caution")] : [];
   const idle = state.technician === null && state.closed === null;
@@ -56,7 +75,7 @@ export function urgentLines(state: CaseState, desk: Desk): Line[] {
     idle && desk.now - state.opened.at > WAITED_LONG
       ? [line(phrase("slip-waited", { since }))]
       : [];
-  return [...flags, ...wanted, ...urgency, ...words, ...waited];
+  return [...flags, ...wanted, ...levelLines(state, desk), ...words, ...waited];
 }
 
 function distanceLines(state: CaseState, desk: Desk): Line[] {

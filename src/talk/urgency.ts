@@ -1,0 +1,45 @@
+import type { CaseState } from "../domain/case-state.ts";
+import type { MachineKindId } from "../domain/vocabulary.ts";
+
+/** What the rules of urgency may look at. */
+export interface UrgencyFacts {
+  /** What the caller said; null where nothing was said. */
+  readonly stated: "low" | "normal" | "high" | null;
+  readonly kind: MachineKindId;
+  /** 1 to 12, at the machine. */
+  readonly month: number;
+  /** Red flags raised. */
+  readonly flags: readonly string[];
+  /** True where the same trouble came back after the shop's own work. */
+  readonly comeback: boolean;
+  /** Hours since the call came in. */
+  readonly waitedHours: number;
+}
+
+/** How urgent a call is by the shop's rules, with each rule that held and its points. */
+export interface Urgency {
+  readonly level: "low" | "normal" | "high";
+  readonly points: number;
+  readonly reasons: readonly { readonly points: number; readonly because: string }[];
+}
+
+export type ReckonUrgency = (facts: UrgencyFacts) => Urgency;
+
+type Call = Pick<CaseState, "machine" | "urgency" | "flags" | "aftermath" | "payment"> & {
+  readonly openedAt: number;
+};
+
+const HOUR = 60 * 60 * 1000;
+
+/** @param now milliseconds since 1970 UTC */
+export function urgencyFacts(call: Call, now: number, timeZone: string): UrgencyFacts {
+  const month = new Intl.DateTimeFormat("en-US", { timeZone, month: "numeric" }).format(now);
+  return {
+    stated: call.urgency,
+    kind: call.machine.kind ?? "other",
+    month: Number(month),
+    flags: call.flags.map((flag) => flag.flag),
+    comeback: call.aftermath === "came-back" || call.payment?.payer === "comeback",
+    waitedHours: Math.max(0, (now - call.openedAt) / HOUR),
+  };
+}

@@ -1,0 +1,134 @@
+import { inflateSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+import type { JobSheet } from "../../src/domain/paper.ts";
+import { jobSheetPdf } from "../../src/paper/job-sheet.ts";
+import { createPrinter } from "../../src/paper/print-paper.ts";
+import { jobSheet } from "../../src/talk/job-sheet.ts";
+import { Dialog, speech, workshop } from "../helpers/dialog.ts";
+
+interface Pdf {
+  readonly pages: number;
+  readonly text: string;
+}
+
+/** The streams of a PDF, unpacked; ISO 32000-1, 7.3.8 and 7.4.4. */
+function streams(bytes: Uint8Array): string[] {
+  const file = Buffer.from(bytes);
+  const found: string[] = [];
+  for (let at = file.indexOf("stream\n"); at >= 0; at = file.indexOf("stream\n", at + 7)) {
+    if (file.subarray(at - 3, at).toString() === "end") continue;
+    const end = file.indexOf("endstream", at);
+    try {
+      found.push(inflateSync(file.subarray(at + 7, end)).toString("latin1"));
+    } catch {
+      found.push("");
+    }
+  }
+  return found;
+}
+
+/** Letters by glyph number, from the maps that let text be copied out; ISO 32000-1, 9.10.3. */
+function letters(all: readonly string[]): Map<string, string>[] {
+  return all
+    .filter((one) => one.includes("beginbfrange"))
+    .map((one) => {
+      const map = new Map<string, string>();
+      for (const [, list = ""] of one.matchAll(/\[([^\]]*)\]/g)) {
+        for (const [index, [, code = ""]] of [...list.matchAll(/<([0-9a-f ]+)>/g)].entries()) {
+          const units = (code.replaceAll(" ", "").match(/.{4}/g) ?? []).map((unit) =>
+            Number.parseInt(unit, 16),
+          );
+          const glyph = (map.size === index ? index : map.size).toString(16).padStart(4, "0");
+          map.set(glyph, String.fromCharCode(...units));
+        }
+      }
+      return map;
+    });
+}
+
+/** What can be copied out of a PDF, in the order in which it is drawn, each font tried in turn. */
+function read(bytes: Uint8Array): Pdf {
+  const all = streams(bytes);
+  const fonts = letters(all);
+  const drawn = all
+    .filter((one) => one.includes("TJ"))
+    .flatMap((one) => [...one.matchAll(/\[((?:<[0-9a-f]*>|[\s\d.-])*)\] TJ/g)])
+    .map(([, codes = ""]) =>
+      [...codes.matchAll(/<([0-9a-f]*)>/g)].map(([, code]) => code).join(""),
+    );
+  const texts = fonts.map((font) =>
+    drawn
+      .map((codes) => (codes.match(/.{4}/g) ?? []).map((code) => font.get(code) ?? "").join(""))
+      .join("\n"),
+  );
+  const pages = (
+    Buffer.from(bytes)
+      .toString("latin1")
+      .match(/\/Type \/Page\b/g) ?? []
+  ).length;
+  return { pages, text: texts.join("\n") };
+}
+
+const dialog = new Dialog()
+  .say("diesel compact tractor, one click, lights stay bright")
+  .press("All is safe");
+const worded = speech.wording.render(
+  { lines: [], paper: jobSheet(dialog.state, dialog.desk) },
+  "en",
+).paper;
+if (worded === undefined) throw new Error("the job sheet was not worded");
+const circuit = workshop.circuits.get("compact-tractor");
+
+describe("the job sheet", () => {
+  it("says case, complaint, causes' plan, parts and cautions on one or two pages", async () => {
+    const { name, bytes } = await createPrinter(() => circuit)(worded);
+    const { pages, text } = read(bytes);
+    expect(name).toBe("case-4F7K.pdf");
+    expect(Buffer.from(bytes).subarray(0, 5).toString()).toBe("%PDF-");
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThan(3);
+    for (const words of ["4F7K", "One click", "Plan", "To load", "Never bridge the starter"]) {
+      expect(text).toContain(words);
+    }
+  });
+
+  it("draws the causes and the starting circuit as pictures", async () => {
+    const images = async (more: boolean) => {
+      const { bytes } = await createPrinter(() => (more ? circuit : undefined))(worded);
+      return (
+        Buffer.from(bytes)
+          .toString("latin1")
+          .match(/\/Subtype \/Image/g) ?? []
+      ).length;
+    };
+    expect(circuit).toBeDefined();
+    expect(await images(true)).toBeGreaterThan(await images(false));
+    expect(await images(false)).toBeGreaterThan(0);
+  });
+
+  it("is the same file for the same sheet", async () => {
+    const print = createPrinter();
+    const once = Buffer.from((await print(worded)).bytes);
+    expect(once.equals(Buffer.from((await print(worded)).bytes))).toBe(true);
+  });
+
+  const sheet = (words: string): JobSheet<string> => ({
+    ...{ kind: "sheet", name: "x", made: 0, title: words, head: [{ words }] },
+    sections: [{ heading: words, lines: [{ words, style: "tick" }] }],
+  });
+
+  it("draws scripts that run from the right as pictures, a line each", async () => {
+    const bytes = await jobSheetPdf({ sheet: sheet("المصهر محترق"), rightToLeft: true });
+    const file = Buffer.from(bytes).toString("latin1");
+    expect((file.match(/\/Subtype \/Image/g) ?? []).length).toBeGreaterThanOrEqual(4);
+    expect(read(bytes).text.trim()).toBe("");
+  });
+
+  it("goes on to further pages where a person wrote very much", async () => {
+    const lines = Array.from({ length: 200 }, (_, i) => ({ words: `line ${i}` }));
+    const long = { ...sheet("long"), sections: [{ heading: "all", lines }] };
+    const { pages, text } = read(await jobSheetPdf({ sheet: long, rightToLeft: false }));
+    expect(pages).toBeGreaterThan(2);
+    expect(text).toContain("line 199");
+  });
+});
