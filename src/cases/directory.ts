@@ -24,6 +24,10 @@ export interface CaseFilter {
   readonly technician?: string;
   /** Only those not closed, or only those closed. */
   readonly open?: boolean;
+  /** Those about which this member of the shop was asked to write. */
+  readonly promptedBy?: string;
+  /** The one with this link still unused, by the link's digest. */
+  readonly link?: string;
 }
 
 /**
@@ -56,9 +60,11 @@ export interface Directory {
 }
 
 function matches(summary: CaseSummary, filter: CaseFilter): boolean {
-  const { operator, technician, open } = filter;
+  const { operator, technician, open, promptedBy, link } = filter;
   if (operator !== undefined && summary.operator.id !== operator) return false;
   if (technician !== undefined && summary.technician?.id !== technician) return false;
+  if (promptedBy !== undefined && summary.prompt?.by !== promptedBy) return false;
+  if (link !== undefined && summary.link !== link) return false;
   return open === undefined || open === (summary.closed === null);
 }
 
@@ -68,6 +74,8 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   const lanes = createLanes();
   const versions = new Map<string, number>();
   const cases = new Map<string, CaseSummary>();
+  /** Few beside the closed ones, and looked through with almost every message. */
+  const openCases = new Map<string, CaseSummary>();
   const people = new Map<string, PersonDocument>();
   const listeners: ((lanes: readonly string[]) => void)[] = [];
   let shop: ShopDocument | null = null;
@@ -77,6 +85,8 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     const wasClosed = cases.get(document.id)?.closed != null;
     const summary = summariseCase(document);
     cases.set(document.id, summary);
+    if (summary.closed === null) openCases.set(document.id, summary);
+    else openCases.delete(document.id);
     if (wasClosed || summary.closed !== null) closedRevision += 1;
   }
 
@@ -101,7 +111,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     seen: seen.has,
     case: (id) => cases.get(id) ?? null,
     cases: (filter) =>
-      [...cases.values()]
+      [...(filter.open === true ? openCases : cases).values()]
         .filter((summary) => matches(summary, filter))
         .sort((a, b) => b.touchedAt - a.touchedAt),
     closedRevision: () => closedRevision,
@@ -117,6 +127,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
       lanes.take(target, []);
       if (target.kind === "case") {
         cases.delete(target.id);
+        openCases.delete(target.id);
         closedRevision += 1;
       } else if (target.kind === "person") people.delete(target.id);
       else shop = null;

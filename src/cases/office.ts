@@ -176,7 +176,7 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   /** The case about which this member of the shop was asked to write. */
   function promptedCase(person: string, member: Member | null): string | null {
     if (member === null) return null;
-    return directory.cases({ open: true }).find((one) => one.prompt?.by === person)?.id ?? null;
+    return directory.cases({ open: true, promptedBy: person })[0]?.id ?? null;
   }
 
   /** The case a person's words are about: the visit they are on, else their own trouble. */

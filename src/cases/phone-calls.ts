@@ -86,7 +86,7 @@ export function createPhoneCalls(parts: PhoneCallsParts): PhoneCalls {
 
     async join(token, incoming, language) {
       const digest = digestOf(token);
-      const known = directory.cases({ open: true }).find((one) => one.link === digest);
+      const [known] = directory.cases({ open: true, link: digest });
       if (known === undefined) return null;
       let joined = false;
       await commit({ kind: "case", id: known.id }, incoming.update, (document, at) => {
