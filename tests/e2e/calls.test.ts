@@ -41,7 +41,7 @@ describe("a whole call through the chat, with the program killed in the middle o
     () =>
       Play.call(home, usual, async (call) => {
         const { operator, technician } = call;
-        operator.say("Diesel compact tractor won't start. One click, lights stay bright.");
+        operator.say("Diesel compact tractor won't start. One click every time, lights stay bright");
         await operator.turn();
         await operator.asked();
         await call.killedWhen(isPosted("operator"), () => operator.turn());
@@ -62,9 +62,7 @@ describe("a whole call through the chat, with the program killed in the middle o
         await technician.sees("Earth side bad");
         await technician.press("I found the cause");
         await technician.press(starting(title("earth-strap-corroded")));
-        await technician.press("Done – it runs");
-        await technician.press("Yes, all of it");
-        await technician.sees("is closed");
+        await technician.until("is closed");
         await operator.sees(`is closed. It was: ${title("earth-strap-corroded")}`);
         const { events, state } = await call.finish();
         expect(said(events, "on-start")).toEqual([plainly("one-click")]);
@@ -134,9 +132,7 @@ describe("a whole call through the chat, with the program killed in the middle o
         await technician.sees("Charge it before anything else");
         await technician.press("I found the cause");
         const battery = await technician.press(/^Battery/);
-        await technician.press("Done – it runs");
-        await technician.press("Yes, all of it");
-        await technician.sees("is closed");
+        await technician.until("is closed");
         await operator.sees("is closed. It was: Battery");
         const { events, state } = await call.finish();
         expect(said(events, "on-start")).toEqual([plainly("slow")]);

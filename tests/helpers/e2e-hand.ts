@@ -44,6 +44,8 @@ export class Hand {
       typeof words === "string" ? label === words : words.test(label);
     await this.#wait(() => labels().some(fits), `a button ${words}`);
     const label = labels().findLast(fits) ?? "";
+    const open = this.news();
+    if (open !== null) this.#seen.add(newsKey(open));
     this.#shop.person(this.#role).press(label);
     this.#note(label);
     return label;

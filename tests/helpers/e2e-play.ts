@@ -28,7 +28,11 @@ export class Play {
     this.shop = shop;
     this.operator = new Hand(shop, "operator", operator);
     this.dispatcher = new Hand(shop, "dispatcher");
-    this.technician = new Hand(shop, "technician");
+    this.technician = new Hand(shop, "technician", [
+      { press: "Done – it runs" },
+      { press: "Yes, all of it" },
+      { press: "It stays silent each time" },
+    ]);
   }
 
   /** Plays one call in a shop of its own. @param operator what the operator answers to what */
