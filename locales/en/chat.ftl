@@ -60,6 +60,7 @@ which-answer = Which answer do you want to change?
 answer-in-list = { $name }: { $value }
 ask-meaning = What do you mean by that?
 implausible = { $value } cannot be right here: I expect { $low } to { $high } { $unit }. Please look again, and tell me where you measured.
+edited-kept = I have kept the changed message for the shop. To change an answer, write it again or press "More".
 cannot-use-that = I can't read that kind of message. Please use words, a button or a photo.
 unknown-command = I don't know that command. Just write what is wrong, or write "help".
 

@@ -179,17 +179,23 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     return directory.cases({ open: true, promptedBy: person })[0]?.id ?? null;
   }
 
-  /** The case a person's words are about: the visit they are on, else their own trouble. */
-  async function words(incoming: Incoming, member: Member | null): Promise<Received> {
-    const person = incoming.from.id;
+  /** The case a person writes about: the visit they are on, else their own trouble. */
+  function caseOf(person: string, member: Member | null): { id: string; side: Side } | null {
     const prompted = promptedCase(person, member);
-    if (prompted !== null) return inCase(prompted, "counter", incoming);
+    if (prompted !== null) return { id: prompted, side: "counter" };
     const visits = directory.cases({ technician: person, open: true });
     // Of several, the one they are on: others are touched by their operators all the time.
     const [visit] = [...visits].sort((a, b) => b.workedAt - a.workedAt);
-    if (visit !== undefined) return inCase(visit.id, "visit", incoming);
+    if (visit !== undefined) return { id: visit.id, side: "visit" };
     const own = directory.cases({ operator: person, open: true })[0];
-    if (own !== undefined) return inCase(own.id, "operator", incoming);
+    return own === undefined ? null : { id: own.id, side: "operator" };
+  }
+
+  async function words(incoming: Incoming, member: Member | null): Promise<Received> {
+    const about = caseOf(incoming.from.id, member);
+    if (about !== null) return inCase(about.id, about.side, incoming);
+    // Where there is no case, changed words are no news.
+    if (incoming.what.kind === "edited") return {};
     if (member !== null) return lobby.stray(incoming, member);
     return inCase(chance.caseId(), "operator", incoming);
   }
@@ -237,7 +243,6 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
         : inCase(prompted, "counter", incoming);
     }
     await lobby.remember(incoming, languageOf(incoming));
-    if (what.kind === "edited") return {};
     if (what.kind === "command") return command(what.name, what.argument, incoming);
     return words(incoming, member);
   };

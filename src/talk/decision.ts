@@ -9,6 +9,7 @@ import type {
   PlannedEffect,
   Press,
 } from "../domain/effects.ts";
+import type { Performer } from "../domain/vocabulary.ts";
 
 /** What a turn decides: what happened, what shall happen, and a word for the pressed button. */
 export interface Decision {
@@ -85,4 +86,15 @@ export function say(
 /** Changes the message that was last said in the slot. */
 export function revise(to: Recipient, message: Message, slot: string): PlannedEffect {
   return { effect: { do: "revise", to: address(to), language: to.language, message, slot } };
+}
+
+/** Changed words are no new answer, but the shop shall have them, and the person shall know. */
+export function keepEdited(
+  to: Recipient,
+  note: { readonly text: string; readonly from: Performer },
+): Decision {
+  return {
+    happenings: [{ type: "note.added", ...note }],
+    effects: [say(to, { lines: [line(phrase("edited-kept"))] })],
+  };
 }

@@ -2,7 +2,7 @@ import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { IncomingContent } from "../domain/incoming.ts";
 import { advance } from "./advance.ts";
-import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
+import { type Decision, keepEdited, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { takeFile } from "./files.ts";
 import { repeatOpen } from "./more-menu.ts";
@@ -33,6 +33,7 @@ function content(state: CaseState, what: IncomingContent, given: Given): Decisio
     case "command":
       return command(state, what.name, given);
     case "edited":
+      return keepEdited(state.operator, { text: what.text, from: "operator" });
     case "reachable":
     case "moved":
       return nothingToDo;

@@ -4,7 +4,7 @@ import type { Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { takeAnswer } from "./answer.ts";
 import { filesTo } from "./counter-turn.ts";
-import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
+import { type Decision, keepEdited, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
 import { may } from "./rights.ts";
@@ -148,7 +148,14 @@ export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision 
   if (what.kind === "press")
     return what.press === null ? nothingToDo : pressed(state, what.press, given);
   if (what.kind === "text") return words(state, what.text, given);
-  if (what.kind !== "file") return nothingToDo;
+  if (what.kind === "edited") {
+    return keepEdited(technicianOf(state), { text: what.text, from: "technician" });
+  }
+  if (what.kind !== "file") {
+    const key = what.kind === "command" ? "unknown-command" : "cannot-use-that";
+    const sorry = say(technicianOf(state), { lines: [line(phrase(key))] });
+    return { happenings: [], effects: [sorry] };
+  }
   const file: CaseHappening = {
     type: "file.received",
     file: what.file,
