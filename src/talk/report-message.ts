@@ -10,9 +10,9 @@ const MISSING = 5;
 const percent = (value: number) => ({ quantity: 100 * value, unit: "percent", digits: 0 }) as const;
 
 /** A share is said with its interval: of a few cases it says little. */
-function shareLine(key: string, share: Share): Line {
+function shareLine(key: string, share: Share, none: string): Line {
   const { value, low, high, of } = share;
-  if (of === 0) return line(phrase(`${key}-none`));
+  if (of === 0) return line(phrase(none));
   return line(
     phrase(key, { share: percent(value), low: percent(low), high: percent(high), count: of }),
   );
@@ -69,8 +69,8 @@ export function reportMessage(report: ShopReport, desk: Desk): Message {
     lines: [
       line(phrase("report-title", { open, closed }), "heading"),
       ...ends,
-      shareLine("report-by-chat", report.solvedByChat),
-      shareLine("report-first-visit", report.firstVisitFix),
+      shareLine("report-by-chat", report.solvedByChat, "report-by-chat-none"),
+      shareLine("report-first-visit", report.firstVisitFix, "report-first-visit-none"),
       ...missingLines(report, desk),
       ...minuteLines(report),
       line(phrase("report-comebacks", { count: comebacks, days: desk.shop.comebackDays })),

@@ -45,12 +45,13 @@ function toolLines(asking: Asking, desk: Desk): Line[] {
   return [line(phrase("step-tools", { tools: list }))];
 }
 
-const own = (about: string, values: readonly string[]): Choice[] =>
-  values.map((value) => ({ value, label: phrase(`${about}-${value}`) }));
+const handBackChoices = ["fine", "not-fine", "could-not"].map(
+  (value): Choice => ({ value, label: phrase(`hand-back-${value}`) }),
+);
 
 /** The results that a technician can press for what is asked. */
 export function stepChoices(asking: Asking, state: CaseState, desk: Desk): readonly Choice[] {
-  if (asking.about === "hand-back") return own("hand-back", ["fine", "not-fine", "could-not"]);
+  if (asking.about === "hand-back") return handBackChoices;
   if (asking.about === "missing") {
     const parts = desk.triage(state, "technician").kit.items.slice(0, PARTS_OFFERED);
     return parts.map(({ part }) => ({ value: part, label: { know: wordKey("part", part) } }));
