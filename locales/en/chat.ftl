@@ -193,6 +193,7 @@ operator-closed = Case { $number } is closed. It was: { $cause }. Please tell us
 
 reason-for = for it: { $what }: { $state } (+{ $weight })
 reason-against = against it: { $what }: { $state } (−{ $weight })
+reason-not = not { $state }
 would-change-mind = What would change this most: { $what }: { $state }.
 
 ## The slip at the counter
@@ -377,6 +378,8 @@ press-paper = Job sheet to print
 press-report = Job report to print
 press-begin = Start at the machine
 technician-taken-back = Case { $number } was taken back by the shop.
+expected-healthy = Healthy: { $median } ({ $low } to { $high })
+expected-cause = { $cause }: { $median } ({ $low } to { $high })
 step-left = left for now
 step-tools = Tools: { $tools }
 cautions-as-before = as before: { $names }

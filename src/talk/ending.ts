@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message } from "../domain/effects.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause } from "../domain/triage.ts";
 import { chanceWord, shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
@@ -11,13 +11,13 @@ import { reasonLines } from "./reasons.ts";
 const MOST_CAUSES = 3;
 const LEAST_CHANCE = 0.05;
 
-function causeLines(cause: RankedCause): Line[] {
+function causeLines(cause: RankedCause, knowledge: Knowledge): Line[] {
   const words = phrase(`chance-${chanceWord(cause.probability)}`, {
     cause: { know: wordKey("fault", cause.fault) },
     chance: { quantity: shownChance(cause.probability), unit: "percent" },
   });
   const explain = line({ know: wordKey("fault", cause.fault, "explain") });
-  return [line(words, "step"), explain, ...reasonLines(cause, 1)];
+  return [line(words, "step"), explain, ...reasonLines(cause, 1, knowledge)];
 }
 
 function notYetLines(causes: readonly RankedCause[], desk: Desk): Line[] {
@@ -72,7 +72,7 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
     lines: [
       ...before,
       line(phrase("what-it-may-be"), "heading", before.length > 0),
-      ...causes.flatMap(causeLines),
+      ...causes.flatMap((cause) => causeLines(cause, desk.knowledge)),
       ...(unsure ? [line(phrase("may-be-else"))] : []),
       ...notYetLines(causes, desk),
       ...nextLines(state, desk),

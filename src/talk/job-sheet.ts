@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { JobSheet, SheetLine } from "../domain/paper.ts";
 import type { Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
@@ -26,9 +26,9 @@ function onPaper({ say: words, style }: Line): SheetLine<Phrase> {
   return style === undefined || style === "heading" ? { words } : { words, style: styles[style] };
 }
 
-function causes(triage: Triage): NonNullable<JobSheet<Phrase>["causes"]> {
+function causes(triage: Triage, knowledge: Knowledge): NonNullable<JobSheet<Phrase>["causes"]> {
   const bars = triage.ranking.causes.slice(0, CAUSES).map((cause) => {
-    const [reason] = reasonLines(cause, 1);
+    const [reason] = reasonLines(cause, 1, knowledge);
     return {
       name: { know: wordKey("fault", cause.fault) },
       share: Math.min(1, cause.probability),
@@ -104,7 +104,7 @@ export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
     made: desk.now,
     title: title?.say ?? { raw: state.id },
     head: [...head, ...complaintLines(state), ...contactLines(state, desk), ...notes].map(onPaper),
-    causes: causes(triage),
+    causes: causes(triage, desk.knowledge),
     circuit: circuit(state, triage),
     sections: [
       ...(isClosed ? [{ heading: phrase("sheet-record"), lines: record }] : []),

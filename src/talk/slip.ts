@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause, Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
 import { line, phrase, revise } from "./decision.ts";
@@ -17,7 +17,7 @@ const PARTS_ON_SLIP = 6;
 /** The slot under which a case's slip stands at the counter, one for each reader. */
 export const slipSlot = (reader: string): string => `slip-${reader}`;
 
-function causeLines(triage: Triage): Line[] {
+function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { causes, somethingElse, nothingWrong } = triage.ranking;
   const shown = causes.slice(0, CAUSES_ON_SLIP).flatMap((cause: RankedCause) => [
     line(
@@ -27,7 +27,7 @@ function causeLines(triage: Triage): Line[] {
       }),
       "step",
     ),
-    ...reasonLines(cause, 2),
+    ...reasonLines(cause, 2, knowledge),
   ]);
   return [
     line(phrase("slip-causes"), "heading", true),
@@ -92,7 +92,7 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
       ...(triage === null
         ? []
         : [
-            ...causeLines(triage),
+            ...causeLines(triage, desk.knowledge),
             ...byChatLines(state, triage),
             ...planLines(triage.plan, PLAN_ON_SLIP, desk),
             ...kitLines(triage),

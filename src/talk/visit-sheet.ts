@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { Triage } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { shownChance } from "./chance.ts";
@@ -32,7 +32,7 @@ function headLines(state: CaseState): Line[] {
   ];
 }
 
-function causeLines(triage: Triage): Line[] {
+function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { ranking } = triage;
   const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause) => [
     line(
@@ -42,7 +42,7 @@ function causeLines(triage: Triage): Line[] {
       }),
       "step",
     ),
-    ...reasonLines(cause, 3),
+    ...reasonLines(cause, 3, knowledge),
   ]);
   const rest = phrase("slip-rest", {
     else: { quantity: shownChance(ranking.somethingElse), unit: "percent" },
@@ -77,7 +77,7 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
   return {
     lines: [
       ...headLines(state),
-      ...causeLines(triage),
+      ...causeLines(triage, desk.knowledge),
       ...planWithCautions(triage, desk),
       ...kitLines(triage),
     ],

@@ -7,6 +7,7 @@ import { shownChance } from "./chance.ts";
 import { type Choice, choicesFor, DONT_KNOW, SKIP } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { expectedLines } from "./expected.ts";
 import { handBackLines } from "./hand-back.ts";
 import { cautionsFor, questionLines } from "./question.ts";
 
@@ -106,7 +107,12 @@ export function stepMessage(
   const [first, ...rest] = [...cautions, ...asked];
   const question = first === undefined ? [] : [{ ...first, gap: before.length > 0 }, ...rest];
   return {
-    lines: [...before, ...question, ...toolLines(asking, desk)],
+    lines: [
+      ...before,
+      ...question,
+      ...expectedLines(state, asking, desk),
+      ...toolLines(asking, desk),
+    ],
     buttons: [...answers, ...ways],
   };
 }
