@@ -14,7 +14,7 @@ const dialog = new Dialog("en", {
 });
 const lines = (check: string) =>
   expectedLines(dialog.state, { about: "check", check }, dialog.desk).map((one) =>
-    speech.wording.phrase(one.say, "en"),
+    speech.wording.phrase(one.say, "en").replaceAll(/[\u00a0\u202f]/g, " "),
   );
 const groundCheck = [...dialog.desk.knowledge.checks.values()].find(
   (check) => check.yields === "ground-drop-volts",

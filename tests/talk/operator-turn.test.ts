@@ -150,7 +150,7 @@ describe("answers", () => {
 describe("the way out", () => {
   const underWay = () => new Dialog().say("ride-on mower, one click").press("All is safe");
 
-  it("offers back, change, pause, person, stop under More, and puts the answers back", () => {
+  it("offers back, change, pause, person, running again, stop under More, and puts the answers back", () => {
     const dialog = underWay();
     const before = dialog.labels();
     dialog.press("More …");
@@ -159,6 +159,7 @@ describe("the way out", () => {
       "Change an earlier answer",
       "Pause",
       "Talk to a person",
+      "It runs again",
       "Stop, I need no help",
       "Go on",
     ]);
