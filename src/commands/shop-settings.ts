@@ -3,31 +3,28 @@ import { join } from "node:path";
 import { LineCounter, parseDocument } from "yaml";
 import type { Problem, Result } from "../domain/result.ts";
 import { ShopSettings } from "../domain/settings.ts";
+import { checkShape } from "../knowledge/explain-issue.ts";
+import { lineFinder } from "../knowledge/source-file.ts";
 
 /** The example that a new shop starts from. */
 const EXAMPLE = join("flows", "demo", "shop.yaml");
 
-/** Checks the text of a settings file; every mistake comes back with its line. */
+/** Checks the text of a settings file; every mistake comes back with its line, the first first. */
 export function parseShopSettings(text: string, file: string): Result<ShopSettings> {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines });
-  const problems: Problem[] = document.errors.map((error) => ({
+  const problems: Problem[] = document.errors.map(({ pos }) => ({
     file,
-    line: lines.linePos(error.pos[0]).line,
-    says: `this is not readable: ${error.message.split("\n")[0] ?? ""}`,
+    line: lines.linePos(pos[0]).line,
+    says: "This cannot be read; check quotes, colons and indenting.",
   }));
   if (problems.length > 0) return { ok: false, problems };
   const data: unknown = document.toJS();
-  const parsed = ShopSettings.safeParse(data);
-  if (parsed.success) return { ok: true, value: parsed.data };
-  for (const { path, message } of parsed.error.issues) {
-    const node = document.getIn(path.map(String), true);
-    const at = typeof node === "object" && node !== null && "range" in node ? node.range : null;
-    const start = Array.isArray(at) && typeof at[0] === "number" ? at[0] : 0;
-    const name = path.map(String).join(".");
-    problems.push({ file, line: lines.linePos(start).line, at: name, says: `${name}: ${message}` });
-  }
-  return { ok: false, problems };
+  const lineOf = lineFinder(document, lines);
+  const checked = checkShape({ file, id: "shop", folder: "", data, lineOf }, ShopSettings);
+  if (checked.value !== undefined) return { ok: true, value: checked.value };
+  const inOrder = [...checked.problems].sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  return { ok: false, problems: inOrder };
 }
 
 /** The example as it is, for the rehearsal room. */

@@ -25,11 +25,11 @@ export const ShopSettings = z.strictObject({
   /** The local emergency number, shown alone when somebody is hurt or something burns. */
   emergency: z.string().min(2).max(20),
   /** Where people read what is kept of them. */
-  privacyLink: z.url().optional(),
+  privacyLink: z.url("a web address such as https://example.org/privacy").optional(),
   timeZone: z.string().default("UTC"),
   hours: z.partialRecord(z.enum(days), Hours).default({}),
   languages: z
-    .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/))
+    .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "a language such as en or pt-BR"))
     .min(1)
     .default(["en"]),
   place: z.strictObject({ latitude: z.number(), longitude: z.number() }).optional(),

@@ -1,0 +1,60 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  exampleSettings,
+  loadShopSettings,
+  parseShopSettings,
+} from "../../src/commands/shop-settings.ts";
+
+const LEAST = 'name: Hill Farm\nphone: "555 0100"\nemergency: "112"\n';
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "turnrow-settings-"));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const linesOf = (text: string) => {
+  const read = parseShopSettings(text, "shop.yaml");
+  return read.ok ? [] : read.problems.map(({ line, at, says }) => [line, at, says]);
+};
+
+describe("the shop's settings", () => {
+  it("need a name, a phone and an emergency number; the rest has defaults", () => {
+    expect(parseShopSettings(LEAST, "shop.yaml")).toMatchObject({
+      ok: true,
+      value: { name: "Hill Farm", languages: ["en"], comebackDays: 30 },
+    });
+    expect(parseShopSettings("{}", "shop.yaml").ok).toBe(false);
+  });
+
+  it("come back with every mistake at once, each with its line, in plain words", () => {
+    const found = linesOf(`${LEAST}comebackDays: 0\nlanguages: [english]\nhourz: {}\n`);
+    expect(found.map(([line, at]) => [line, at])).toEqual([
+      [4, "comebackDays"],
+      [5, "languages.0"],
+      [6, "hourz"],
+    ]);
+    for (const [, , says] of found) expect(says).not.toMatch(/Invalid|undefined|expected \w+,/);
+  });
+
+  it("say that a number for a phone belongs in quotes", () =>
+    expect(linesOf("name: X1\nphone: 5550100\nemergency: '112'\n")[0]?.[2]).toContain("quotes"));
+
+  it("say where the text itself cannot be read", () =>
+    expect(linesOf('name: "Hill\nphone: 1\n')[0]?.[0]).toBeGreaterThan(0));
+
+  it("the example can be read", () => expect(exampleSettings(".").ok).toBe(true));
+
+  it("puts the example into an empty data folder, and refuses to serve it", () => {
+    const data = join(folder, "new");
+    const first = loadShopSettings(".", data);
+    expect(first.ok).toBe(false);
+    const file = join(data, "shop.yaml");
+    expect(readFileSync(file, "utf8")).toBe(readFileSync("flows/demo/shop.yaml", "utf8"));
+    expect(loadShopSettings(".", data)).toMatchObject({ ok: false, problems: [{ file }] });
+    writeFileSync(file, LEAST);
+    expect(loadShopSettings(".", data)).toMatchObject({ ok: true, value: { emergency: "112" } });
+  });
+});
