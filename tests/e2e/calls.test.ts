@@ -41,7 +41,9 @@ describe("a whole call through the chat, with the program killed in the middle o
     () =>
       Play.call(home, usual, async (call) => {
         const { operator, technician } = call;
-        operator.say("Diesel compact tractor won't start. One click every time, lights stay bright");
+        operator.say(
+          "Diesel compact tractor won't start. One click every time, lights stay bright",
+        );
         await operator.turn();
         await operator.asked();
         await call.killedWhen(isPosted("operator"), () => operator.turn());

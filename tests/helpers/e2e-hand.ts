@@ -1,7 +1,8 @@
+import type { Person } from "../../src/rehearsal/people/person.ts";
 import { samplePicture } from "../../src/rehearsal/people/sample-picture.ts";
 import { newsKey, openMessage, playOnce, type ScriptLine } from "../../src/rehearsal/player.ts";
 import type { SeenMessage } from "../../src/rehearsal/view/seen-message.ts";
-import { PATIENCE, people, type RoleName, type Shop } from "./e2e-shop.ts";
+import { PATIENCE, type Shop } from "./e2e-shop.ts";
 
 const picture = samplePicture({ shade: 150 });
 /** Presses of these are no news to a case: they only show a list, or the open question again. */
@@ -11,30 +12,41 @@ const showsOnly = new Set(["Hand to a technician", "Go on"]);
 export class Hand {
   /** What was pressed, typed or sent, in order. */
   readonly did: string[] = [];
+  readonly person: Person;
   readonly #shop: Shop;
-  readonly #role: RoleName;
   readonly #lines: readonly ScriptLine[];
   readonly #seen = new Set<string>();
 
-  constructor(shop: Shop, role: RoleName, lines: readonly ScriptLine[] = []) {
+  constructor(shop: Shop, person: Person, lines: readonly ScriptLine[] = []) {
     this.#shop = shop;
-    this.#role = role;
+    this.person = person;
     this.#lines = lines;
   }
 
   get transcript(): SeenMessage[] {
-    return this.#shop.server.transcript(people[this.#role].id);
+    return this.#shop.server.transcript(this.person.chatId);
   }
 
   say(text: string): void {
-    this.#shop.person(this.#role).say(text);
+    this.person.say(text);
     this.did.push(text);
   }
 
   /** Waits until the bot has shown this. */
   async sees(text: string): Promise<void> {
     const shown = () => this.transcript.some((one) => one.from.isBot && one.text.includes(text));
-    await this.#wait(shown, `"${text}" to be shown to ${people[this.#role].name}`);
+    await this.#wait(shown, `"${text}" to be shown to ${this.person.user.first_name}`);
+  }
+
+  /** Waits for a notice over the chat, as the answer to a pressed button. */
+  async notices(text: string): Promise<void> {
+    const { toasts } = this.#shop.server.view(this.person.chatId);
+    const shown = () =>
+      this.#shop.server
+        .view(this.person.chatId)
+        .toasts.slice(toasts.length)
+        .some((toast) => toast.text.includes(text));
+    await this.#wait(shown, `the notice "${text}"`);
   }
 
   /** Waits until a button with these words can be seen, and presses it. @returns its label */
@@ -46,7 +58,7 @@ export class Hand {
     const label = labels().findLast(fits) ?? "";
     const open = this.news();
     if (open !== null) this.#seen.add(newsKey(open));
-    this.#shop.person(this.#role).press(label);
+    this.person.press(label);
     this.#note(label);
     return label;
   }
@@ -55,12 +67,12 @@ export class Hand {
   async pressAll(copies: readonly SeenMessage[]): Promise<void> {
     const label = copies[0]?.buttons[0]?.[0]?.label ?? "";
     for (const { id: messageId } of copies) {
-      this.#shop.person(this.#role).press(label, { messageId });
+      this.person.press(label, { messageId });
     }
     this.did.push(label);
-    const { toasts } = this.#shop.server.view(people[this.#role].id);
+    const { toasts } = this.#shop.server.view(this.person.chatId);
     const isRefused = () =>
-      this.#shop.server.view(people[this.#role].id).toasts.length > toasts.length;
+      this.#shop.server.view(this.person.chatId).toasts.length > toasts.length;
     await this.#wait(isRefused, "the second press to be refused");
   }
 
@@ -72,7 +84,7 @@ export class Hand {
 
   /** Waits for something to answer. */
   async asked(): Promise<SeenMessage> {
-    const what = `something for ${people[this.#role].name} to answer`;
+    const what = `something for ${this.person.user.first_name} to answer`;
     await this.#wait(() => this.news() !== null, what);
     const open = this.news();
     if (open === null) throw new Error(what);
@@ -90,7 +102,7 @@ export class Hand {
       },
       picture,
     };
-    const done = playOnce(this.#shop.person(this.#role), [open], script);
+    const done = playOnce(this.person, [open], script);
     if (done === null) throw new Error(`The script has no answer:\n${this.told()}`);
     this.#note(done);
     return done;

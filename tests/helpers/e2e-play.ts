@@ -26,9 +26,9 @@ export class Play {
 
   private constructor(shop: Shop, operator: readonly ScriptLine[]) {
     this.shop = shop;
-    this.operator = new Hand(shop, "operator", operator);
-    this.dispatcher = new Hand(shop, "dispatcher");
-    this.technician = new Hand(shop, "technician", [
+    this.operator = new Hand(shop, shop.person("operator"), operator);
+    this.dispatcher = new Hand(shop, shop.person("dispatcher"));
+    this.technician = new Hand(shop, shop.person("technician"), [
       { press: "Done – it runs" },
       { press: "Yes, all of it" },
       { press: "It stays silent each time" },

@@ -25,6 +25,13 @@ phone: "+1 555 0142"
 emergency: "112"
 `;
 
+/** A data folder with nothing in it but a shop's own settings. */
+export function freshData(settings = SETTINGS): string {
+  const folder = freshFolder("data");
+  writeFileSync(join(folder, "shop.yaml"), settings);
+  return folder;
+}
+
 /** A shop whose program runs as a process and talks to a Bot API server of this one. */
 export class Shop {
   readonly server: RehearsalServer;
@@ -36,11 +43,11 @@ export class Shop {
   /** The bot's messages by chat, as they stood when they came. */
   readonly #came = new Map<number, string[]>();
   #earlier = "";
+  #strangers = 0;
 
   private constructor(home: string) {
     this.#home = home;
-    this.data = freshFolder("data");
-    writeFileSync(join(this.data, "shop.yaml"), SETTINGS);
+    this.data = freshData();
     this.server = createRehearsalServer({
       token: TOKEN,
       clock: () => Date.now() + this.#later,
@@ -73,6 +80,12 @@ export class Shop {
 
   person(role: RoleName): Person {
     return this.server.person(people[role]);
+  }
+
+  /** Somebody who has never written here. */
+  stranger(name: string): Person {
+    this.#strangers += 1;
+    return this.server.person({ id: 2000 + this.#strangers, name });
   }
 
   /** Starts the program and waits until it asks for updates. */
@@ -161,6 +174,13 @@ export class Shop {
       });
   }
 
+  /** The newest case of a person, if there is one. */
+  caseOf(person: Person): CaseDocument | undefined {
+    const by = String(person.user.id);
+    const own = this.cases().filter(({ events: [first] }) => first?.by === by);
+    return own.sort((a, b) => (a.events[0]?.at ?? 0) - (b.events[0]?.at ?? 0)).at(-1);
+  }
+
   /** The only case there is. */
   theCase(): CaseDocument {
     const [first, ...more] = this.cases();
@@ -171,10 +191,16 @@ export class Shop {
   /** Waits until everything that is due has been sent and written down as sent. */
   async delivered(): Promise<void> {
     await this.server.settled(PATIENCE);
+    await this.onDisk("nothing that is due and not sent", () =>
+      this.cases().every(({ outbox }) => outbox.every((one) => one.notBefore > Date.now())),
+    );
+  }
+
+  /** Waits until the data folder is so. Nobody tells of a write, so it is looked at repeatedly. */
+  async onDisk(what: string, isSo: () => boolean): Promise<void> {
     const until = Date.now() + PATIENCE.timeoutMs;
-    // Nobody tells of a write to the disk, so it is looked at again and again.
-    while (this.cases().some(({ outbox }) => outbox.some((one) => one.notBefore <= Date.now()))) {
-      if (Date.now() > until) throw new Error("Something waits to be sent that never is.");
+    while (!isSo()) {
+      if (Date.now() > until) throw new Error(`Waited in vain for this on disk: ${what}.`);
       await new Promise((resolve) => setTimeout(resolve, 25));
     }
   }
