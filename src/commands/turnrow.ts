@@ -139,8 +139,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   });
   const flags = new Set(knowledge.redFlags.keys());
   const rules = await loadUrgency(join(options.root, "flows"), flags);
-  if (!rules.ok)
-    log("urgency-rules", { reason: rules.problems.map(({ says }) => says).join(" ") });
+  if (!rules.ok) log("urgency-rules", { reason: rules.problems.map(({ says }) => says).join(" ") });
   const engine = createEngineRoom({
     knowledge,
     options: withLearning(engineOptions(banks, settings), learning),

@@ -64,7 +64,7 @@ describe("the room's page", () => {
     expect(JSON.parse(text)).toMatchObject({
       title: "Rehearsal",
       phones: [{ id: "operator", name: "Olga" }, { id: "dispatcher" }, { id: "technician" }],
-      canReset: false,
+      canPlay: false,
     });
     expect(text).not.toContain("555");
   });
