@@ -1,7 +1,7 @@
 import { createEngineRoom } from "../../src/cases/engine-room.ts";
 import { openSpeech } from "../../src/commands/speech.ts";
 import { openWorkshop } from "../../src/commands/workshop.ts";
-import { stamped } from "../../src/domain/case-events.ts";
+import { type Asking, stamped } from "../../src/domain/case-events.ts";
 import type { CaseState } from "../../src/domain/case-state.ts";
 import type { Member } from "../../src/domain/documents.ts";
 import type { PlannedEffect, Press } from "../../src/domain/effects.ts";
@@ -14,6 +14,7 @@ import { counterTurn } from "../../src/talk/counter-turn.ts";
 import type { Decision } from "../../src/talk/decision.ts";
 import type { Desk } from "../../src/talk/desk.ts";
 import { operatorTurn } from "../../src/talk/operator-turn.ts";
+import { ask } from "../../src/talk/proceed.ts";
 import { visitTurn } from "../../src/talk/visit-turn.ts";
 
 const opened = await openWorkshop(".");
@@ -152,6 +153,12 @@ export class Dialog {
       turn(this.state, { incoming, reading, member }, { ...this.desk, now: this.clock }),
       from,
     );
+    return this;
+  }
+
+  /** Puts a question to the operator that the engine would ask at some other time. */
+  asked(asking: Asking): this {
+    this.take(ask(this.state, { asking, before: [], aboutMore: null }, this.desk), "1");
     return this;
   }
 
