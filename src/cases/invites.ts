@@ -1,5 +1,11 @@
 import { createHash } from "node:crypto";
-import type { Invite, Member, Role, ShopDocument } from "../domain/documents.ts";
+import {
+  type Invite,
+  type Member,
+  type Role,
+  roles,
+  type ShopDocument,
+} from "../domain/documents.ts";
 
 /** The id of the shop's only document. */
 export const SHOP = "shop";
@@ -32,6 +38,9 @@ export function withInvite(
   return { ...shop, invites: [...others, added] };
 }
 
+/** An owner who tries the link made for somebody else stays the owner. */
+const isHigher = (one: Role, other: Role) => roles.indexOf(one) < roles.indexOf(other);
+
 export type Redeemed =
   | { readonly outcome: "joined"; readonly shop: ShopBody; readonly role: Role }
   | { readonly outcome: "expired" | "unknown" };
@@ -47,10 +56,12 @@ export function redeem(
   if (invite === undefined) return { outcome: "unknown" };
   if (invite.expires <= given.now) return { outcome: "expired" };
   const { person } = given.member;
-  const member: Member = { ...given.member, role: invite.role };
+  const held = shop.members.find((one) => one.person === person)?.role;
+  const role = held !== undefined && isHigher(held, invite.role) ? held : invite.role;
+  const member: Member = { ...given.member, role };
   return {
     outcome: "joined",
-    role: invite.role,
+    role,
     shop: {
       ...shop,
       invites: shop.invites.filter((one) => one !== invite),

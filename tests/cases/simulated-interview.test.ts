@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { readCase } from "../../src/cases/case-file.ts";
+import { simulateInterview } from "../../src/cases/simulated-interview.ts";
+import { parseCases } from "../../src/commands/case-files.ts";
+import { compileModel } from "../../src/diagnosis/compile.ts";
+import { workshop } from "../helpers/dialog.ts";
+
+function played(text: string, most?: number) {
+  const parsed = parseCases(text, "case.yaml");
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  const [file] = parsed.value.cases;
+  if (file === undefined) throw new Error("no case");
+  const read = readCase(file, workshop);
+  return simulateInterview(read, compileModel(workshop.knowledge, read.machine), most);
+}
+
+const QUIET = "id: q\nmachine: { kind: ride-on mower, fuel: petrol }\nopening: it will not start\n";
+
+describe("an interview with somebody who knows what the case file says", () => {
+  const told = played(
+    `${QUIET}operator: { on-start: one-click, lights-at-start: stay-bright, pattern: every-time }\n`,
+  );
+
+  it("begins with the symptom where the opening did not tell it", () => {
+    expect(told.questions[0]).toBe("hear-start");
+    const opened = played(`${QUIET.replace("will not start", "just clicks once")}`);
+    expect(opened.questions).not.toContain("hear-start");
+  });
+
+  it("asks nothing twice and stops by itself", () => {
+    expect(new Set(told.questions).size).toBe(told.questions.length);
+    expect(told.asked).toBe(told.questions.length);
+    expect(told.asked).toBeLessThan(25);
+  });
+
+  it("gets only what is asked and what the file says", () => {
+    const known = told.evidence.reports.map((report) => report.observation);
+    expect(known).toContain("on-start");
+    expect(told.answered).toBeLessThanOrEqual(told.asked);
+    expect(played(QUIET).answered).toBe(0);
+  });
+
+  it("stops after as many questions as it is allowed", () => {
+    expect(played(QUIET, 3).asked).toBe(3);
+    expect(played(QUIET, 0).asked).toBe(0);
+  });
+});
