@@ -2,8 +2,9 @@ import { chanceHolds } from "../diagnosis/machine-condition.ts";
 import type { Asking } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Phrase } from "../domain/effects.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Check, wordKey } from "../domain/knowledge.ts";
 import type { CauseGroup } from "../domain/vocabulary.ts";
+import { type Choice, stateLabel } from "./choices.ts";
 import { line, phrase } from "./decision.ts";
 import { type Desk, machineOf } from "./desk.ts";
 
@@ -75,6 +76,41 @@ export function nextHandBack(state: CaseState, desk: Desk): Asking | null {
   if (checks.length === 0) return onRecord.has(GENERAL) ? null : { about: "hand-back" };
   const check = checks.find((id) => !onRecord.has(id));
   return check === undefined ? null : { about: "hand-back", check };
+}
+
+type HandBack = Extract<Asking, { about: "hand-back" }>;
+
+const plainChoice = (value: string): Choice => ({ value, label: phrase(`hand-back-${value}`) });
+
+const bandOf = (check: Check | undefined, state: string) =>
+  check?.verdicts.find((verdict) => verdict.states.includes(state));
+
+/** The results to press: the check's own states, or fine and not fine; and that it was not tested. */
+export function handBackChoices(asking: HandBack, { knowledge }: Desk): readonly Choice[] {
+  const check = knowledge.checks.get(asking.check ?? "");
+  const states = knowledge.observations.get(check?.yields ?? "")?.states;
+  const results =
+    states?.map(({ id }): Choice => ({ value: id, label: stateLabel(check?.yields ?? "", id) })) ??
+    ["fine", "not-fine"].map(plainChoice);
+  return [...results, plainChoice("could-not")];
+}
+
+export interface HandBackResult {
+  readonly outcome: "fine" | "not-fine" | "could-not";
+  /** What it means, in the check's own words. */
+  readonly verdict: readonly Line[];
+}
+
+/** What a pressed result comes to: a state that a verdict speaks of is one to be put right. */
+export function handBackOutcome(asking: HandBack, value: string, desk: Desk): HandBackResult {
+  if (value === "could-not" || value === "fine" || value === "not-fine") {
+    return { outcome: value, verdict: [] };
+  }
+  const check = desk.knowledge.checks.get(asking.check ?? "");
+  const verdict = bandOf(check, value);
+  if (check === undefined || verdict === undefined) return { outcome: "fine", verdict: [] };
+  const words = { know: wordKey("verdict", `${check.id}.${verdict.id}`) };
+  return { outcome: "not-fine", verdict: [line(words, "caution")] };
 }
 
 const checkName = (check: string): Phrase =>

@@ -29,6 +29,9 @@ export function cautionLines(hazards: readonly string[]): Line[] {
 }
 
 function hazardsOf(asking: Asking, knowledge: Knowledge): readonly string[] {
+  if (asking.about === "hand-back") {
+    return knowledge.checks.get(asking.check ?? "")?.hazards ?? [];
+  }
   if (asking.about === "trip") {
     const all = asking.checks.flatMap(
       (id) => (knowledge.checks.get(id) ?? knowledge.acts.get(id))?.hazards ?? [],

@@ -4,7 +4,7 @@ import type { Arg, PlannedEffect } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
 import { type Decision, line, phrase, say } from "./decision.ts";
-import { handBackName, nextHandBack, untestedLines } from "./hand-back.ts";
+import { handBackName, handBackOutcome, nextHandBack, untestedLines } from "./hand-back.ts";
 import { slipEffects } from "./slip.ts";
 import { complaintOf } from "./solved.ts";
 import { type Given, put, technicianOf } from "./visit-proceed.ts";
@@ -87,14 +87,16 @@ export function handBackResult(
   given: Given,
 ): Decision {
   const check = handBackName(asking);
-  if (value === "could-not")
+  const { outcome, verdict } = handBackOutcome(asking, value, given.desk);
+  if (outcome === "could-not")
     return put(state, { ...asking, about: "hand-back-why" }, [], given.desk);
-  if (value === "fine") {
+  if (outcome === "fine") {
     return closeWhenSafe(state, [{ type: "hand-back.checked", check, outcome: "fine" }], given);
   }
   const unsafe: CaseHappening = { type: "hand-back.checked", check, outcome: "not-fine" };
   const after = advance(state, [unsafe], given.heard);
-  const again = put(after, asking, [line(phrase("hand-back-stop"), "caution")], given.desk);
+  const before = verdict.length > 0 ? verdict : [line(phrase("hand-back-stop"), "caution")];
+  const again = put(after, asking, before, given.desk);
   return prefixed([unsafe], again);
 }
 

@@ -8,7 +8,7 @@ import { type Choice, choicesFor, DONT_KNOW, SKIP } from "./choices.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { expectedLines } from "./expected.ts";
-import { handBackLines } from "./hand-back.ts";
+import { handBackChoices, handBackLines } from "./hand-back.ts";
 import { cautionsFor, questionLines } from "./question.ts";
 
 const CAUSES_OFFERED = 5;
@@ -46,13 +46,9 @@ function toolLines(asking: Asking, desk: Desk): Line[] {
   return [line(phrase("step-tools", { tools: list }))];
 }
 
-const handBackChoices = ["fine", "not-fine", "could-not"].map(
-  (value): Choice => ({ value, label: phrase(`hand-back-${value}`) }),
-);
-
 /** The results that a technician can press for what is asked. */
 export function stepChoices(asking: Asking, state: CaseState, desk: Desk): readonly Choice[] {
-  if (asking.about === "hand-back") return handBackChoices;
+  if (asking.about === "hand-back") return handBackChoices(asking, desk);
   if (asking.about === "missing") {
     const parts = desk.triage(state, "technician").kit.items.slice(0, PARTS_OFFERED);
     return parts.map(({ part }) => ({ value: part, label: { know: wordKey("part", part) } }));

@@ -5,6 +5,7 @@ import type { ScriptLine } from "../../src/rehearsal/player.ts";
 import type { FeedEvent } from "../../src/rehearsal/world/feed.ts";
 import { Hand } from "./e2e-hand.ts";
 import { people, type RoleName, Shop } from "./e2e-shop.ts";
+import { GOOD_RESULTS } from "./hand-back.ts";
 
 const roles: readonly RoleName[] = ["operator", "dispatcher", "technician"];
 
@@ -31,7 +32,7 @@ export class Play {
     this.technician = new Hand(shop, shop.person("technician"), [
       { press: "Done – it runs" },
       { press: "Yes, all of it" },
-      { press: "It stays silent each time" },
+      ...GOOD_RESULTS.map((press) => ({ press })),
     ]);
   }
 
