@@ -1,9 +1,17 @@
-import type { Evidence, MachineFacts, Report, Said } from "../domain/evidence.ts";
-import type { Knowledge, Observation } from "../domain/knowledge.ts";
-import type { MachineHints, Reader, ReaderModel, Understood } from "../domain/reading.ts";
-import { type Fuel, fuels, type Reporter } from "../domain/vocabulary.ts";
+import type { Evidence, MachineFacts, Report } from "../domain/evidence.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import type {
+  ActTold,
+  MachineHints,
+  Reader,
+  ReaderModel,
+  StateReading,
+  Understood,
+} from "../domain/reading.ts";
+import { type Fuel, fuels, type Performer } from "../domain/vocabulary.ts";
 import { matchMachineKind } from "../reading/machine-kind.ts";
 import { readFact } from "../reading/read-fact.ts";
+import { addsTo, joinLists, leavesOpen, reportsFrom } from "../talk/reports.ts";
 
 /** A written-down case: what was known, by whom. Only `id` is certain to be there. */
 export interface CaseFile {
@@ -24,21 +32,30 @@ export interface CaseFile {
   readonly strict: boolean;
 }
 
+/** Whose words they are: each stage knows all that came before it. */
+export const tellers = ["opening", "operator", "technician"] as const;
+export type Teller = (typeof tellers)[number];
+
 /** What a case file says, step by step, so that a stage can take as much as it needs. */
 export interface ReadCase {
   readonly file: CaseFile;
   readonly machine: MachineFacts;
   readonly opening: readonly Report[];
   readonly operator: readonly Report[];
-  /** Acts of the operator, done after everything else they tell. */
-  readonly acts: readonly {
-    readonly act: string;
-    readonly outcome: "cured" | "no-change" | "unknown";
-    readonly report: Report | null;
-  }[];
+  /** In the order in which they were done, after everything else that is told. */
+  readonly acts: readonly CaseAct[];
   readonly technician: readonly Report[];
   readonly redFlags: readonly string[];
   readonly notUnderstood: readonly string[];
+}
+
+/** Something that was done about the trouble; the report tells what came of it, where there is one. */
+export interface CaseAct {
+  readonly act: string;
+  readonly by: Performer;
+  readonly toldIn: Teller;
+  readonly outcome: "cured" | "no-change" | "unknown";
+  readonly report: Report | null;
 }
 
 export interface CaseReaderParts {
@@ -49,6 +66,8 @@ export interface CaseReaderParts {
 }
 
 const MOVE_CONTROLS = "controls-moved";
+/** Of an act's observation: nothing was done. */
+const NOT_TRIED = "not-tried";
 
 function machineOf(file: CaseFile, parts: CaseReaderParts): MachineFacts {
   const { machine } = file;
@@ -67,78 +86,52 @@ function machineOf(file: CaseFile, parts: CaseReaderParts): MachineFacts {
   };
 }
 
-function saidOf(item: Understood, observation: Observation): Said | null {
-  if ("value" in item) return { kind: "value", value: item.value };
-  if (!observation.states.some((state) => state.id === item.state)) return null;
-  return observation.kind === "list"
-    ? { kind: "members", present: [item.state], absent: [] }
-    : { kind: "states", weights: { [item.state]: 1 } };
+/** What one teller says, before acts are told apart from facts. */
+interface Heard {
+  readonly teller: Teller;
+  readonly understood: readonly Understood[];
+  readonly denied: readonly StateReading[];
+  readonly acts: readonly ActTold[];
 }
 
-interface Attribution {
-  readonly reporter: Reporter;
-  readonly epoch: number;
+/** Facts about the machine as it was found, and what was done about it. */
+interface Parted {
+  readonly facts: readonly Report[];
+  readonly acts: readonly CaseAct[];
 }
 
-function reportsOf(
-  items: readonly Understood[],
+function part({ teller, understood, denied, acts }: Heard, knowledge: Knowledge): Parted {
+  const by: Performer = teller === "technician" ? "technician" : "operator";
+  const facts: Report[] = [];
+  const done = new Map<string, CaseAct>();
+  for (const report of reportsFrom(understood, denied, { knowledge, reporter: by, epoch: 0 })) {
+    const act = actOf(report, knowledge);
+    if (act === null) facts.push(report);
+    else done.set(act.act, { ...act, by, toldIn: teller });
+  }
+  for (const { act, outcome } of acts) {
+    // The trouble that an opening tells of is there in spite of what once helped.
+    const isOver = teller === "opening" && outcome === "cured";
+    const isKnown = knowledge.acts.has(act) || knowledge.remedies.has(act);
+    if (isOver || !isKnown || done.has(act)) continue;
+    done.set(act, { act, outcome, report: null, by, toldIn: teller });
+  }
+  return { facts, acts: [...done.values()] };
+}
+
+/** Some acts report through an observation. */
+function actOf(
+  report: Report,
   knowledge: Knowledge,
-  { reporter, epoch }: Attribution,
-): Report[] {
-  const reports: Report[] = [];
-  for (const item of items) {
-    const observation = knowledge.observations.get(item.observation);
-    const said = observation === undefined ? null : saidOf(item, observation);
-    if (said === null) continue;
-    const who = item.source === "other" && reporter === "operator" ? "second-hand" : reporter;
-    const hedge = 1 - (1 - item.hedge) * item.probability;
-    reports.push({ observation: item.observation, epoch, reporter: who, said, hedge });
-  }
-  return mergeLists(reports);
-}
-
-/** Members of a list that one reporter named one by one are one report. */
-function mergeLists(reports: readonly Report[]): Report[] {
-  const merged: Report[] = [];
-  for (const report of reports) {
-    const at = merged.findIndex(
-      (one) =>
-        one.observation === report.observation &&
-        one.reporter === report.reporter &&
-        one.epoch === report.epoch &&
-        one.said.kind === "members",
-    );
-    const old = merged[at];
-    if (old?.said.kind === "members" && report.said.kind === "members") {
-      const present = [...new Set([...old.said.present, ...report.said.present])];
-      merged[at] = { ...old, said: { ...old.said, present } };
-    } else merged.push(report);
-  }
-  return merged;
-}
-
-/** Acts report through an observation; they come last and open an epoch. */
-function actOf(report: Report, knowledge: Knowledge): ReadCase["acts"][number] | null {
-  if (report.said.kind !== "states") return null;
+): Pick<CaseAct, "act" | "outcome" | "report"> | null {
+  if (report.said.kind !== "states" || leavesOpen(report)) return null;
   const state = Object.keys(report.said.weights)[0] ?? "";
   const act = actYielding(knowledge, report.observation);
-  if (act === null || state === "not-tried") return null;
+  if (act === null || state === NOT_TRIED) return null;
   if (report.observation === MOVE_CONTROLS) {
     return { act, outcome: state === "then-started" ? "cured" : "no-change", report: null };
   }
-  return { act, outcome: "unknown", report };
-}
-
-/** The acts and everything else; the same act told twice was done once, and the surest telling stands. */
-function partActs(reports: readonly Report[], knowledge: Knowledge) {
-  const acts = new Map<string, ReadCase["acts"][number]>();
-  const plain: Report[] = [];
-  for (const report of reports) {
-    const act = actOf(report, knowledge);
-    if (act === null) plain.push(report);
-    else acts.set(act.act, act);
-  }
-  return { acts: [...acts.values()], plain: mergeLists(plain) };
+  return { act, outcome: state === "no-change" ? "no-change" : "unknown", report };
 }
 
 function actYielding(knowledge: Knowledge, observation: string): string | null {
@@ -167,44 +160,55 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
     languages,
     ...(volts === undefined ? {} : { volts }),
   });
-  const opening = reader.read(file.opening, optionsFor(file.machine));
-  const machine = withHints(machineOf(file, parts), opening.machine);
-  const notUnderstood: string[] = opening.notUnderstood.map(([from, to]) =>
+  const said = reader.read(file.opening, optionsFor(file.machine));
+  const machine = withHints(machineOf(file, parts), said.machine);
+  const tools = { model, reader, options: optionsFor(machine) };
+  const notUnderstood: string[] = said.notUnderstood.map(([from, to]) =>
     file.opening.slice(from, to),
   );
-  const tools = { model, reader, options: optionsFor(machine) };
-  const facts = (entries: Readonly<Record<string, unknown>>, reporter: Reporter): Report[] => {
-    const reports = Object.entries(entries).flatMap(([key, value]) => {
-      const read = readFact(key, value, tools);
-      notUnderstood.push(...read.notUnderstood);
-      return reportsOf(read.understood, knowledge, { reporter, epoch: 0 });
-    });
-    // The last report of an observation stands, so the surest comes last.
-    return reports.sort((a, b) => b.hedge - a.hedge);
+  const heard = (teller: Teller, entries: CaseFile["operator"]): Parted => {
+    const read = Object.entries(entries).map(([key, value]) => readFact(key, value, tools));
+    notUnderstood.push(...read.flatMap((one) => one.notUnderstood));
+    const understood = read.flatMap((one) => one.understood);
+    const denied = read.flatMap((one) => one.denied);
+    return part({ teller, understood, denied, acts: read.flatMap((one) => one.acts) }, knowledge);
   };
-  const { acts, plain } = partActs(facts(file.operator, "operator"), knowledge);
+  const opening = part({ ...said, teller: "opening" }, knowledge);
+  const operator = heard("operator", file.operator);
+  const technician = heard("technician", file.technician);
   return {
     file,
     machine,
-    opening: reportsOf(opening.understood, knowledge, { reporter: "operator", epoch: 0 }),
-    operator: plain,
-    acts,
-    technician: mergeLists(facts(file.technician, "technician")),
-    redFlags: [...new Set(opening.redFlags.map((flag) => flag.id))],
+    opening: opening.facts,
+    operator: operator.facts.filter((report) => addsTo(opening.facts, report)),
+    acts: [...opening.acts, ...operator.acts, ...technician.acts],
+    technician: technician.facts,
+    redFlags: [...new Set(said.redFlags.map((flag) => flag.id))],
     notUnderstood,
   };
 }
 
-/** Evidence of the chosen reports; acts follow in order, each opening an epoch. */
-export function evidenceFrom(reports: readonly Report[], acts: ReadCase["acts"]): Evidence {
-  const done = acts.map(({ act, outcome }, index) => ({
-    act,
-    epoch: index + 1,
-    by: "operator" as const,
-    outcome,
-  }));
-  const told = acts.flatMap(({ report }, index) =>
+/** What is known of a case once this teller has spoken. */
+export function evidenceOf(read: ReadCase, upTo: Teller): Evidence {
+  const spoken = tellers.slice(0, tellers.indexOf(upTo) + 1);
+  const reports = spoken.flatMap((teller) => read[teller]);
+  return evidenceFrom(
+    reports,
+    read.acts.filter(({ toldIn }) => spoken.includes(toldIn)),
+  );
+}
+
+/**
+ * Evidence of the chosen reports; acts follow in order, each opening an epoch. What one person
+ * told of twice was done once, and the later telling stands.
+ */
+export function evidenceFrom(reports: readonly Report[], acts: readonly CaseAct[]): Evidence {
+  const once = acts.filter(
+    (act, at) => !acts.some((one, other) => other > at && one.act === act.act && one.by === act.by),
+  );
+  const done = once.map(({ act, outcome, by }, index) => ({ act, epoch: index + 1, by, outcome }));
+  const told = once.flatMap(({ report }, index) =>
     report === null ? [] : [{ ...report, epoch: index + 1 }],
   );
-  return { reports: mergeLists([...reports, ...told]), acts: done };
+  return { reports: joinLists([...reports, ...told]), acts: done };
 }

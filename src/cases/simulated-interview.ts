@@ -4,7 +4,7 @@ import type { Evidence, Report, Situation } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { AT_MACHINE } from "../talk/place.ts";
-import { evidenceFrom, type ReadCase } from "./case-file.ts";
+import { type CaseAct, evidenceFrom, type ReadCase } from "./case-file.ts";
 
 /** More questions than this no operator bears; reaching it is a fault of the stopping rule. */
 const MOST_QUESTIONS = 40;
@@ -21,7 +21,7 @@ export interface Interview {
 
 interface Progress {
   readonly reports: Report[];
-  readonly acts: ReadCase["acts"][number][];
+  readonly acts: CaseAct[];
   readonly asked: string[];
   answered: number;
 }
@@ -35,9 +35,13 @@ function answer(read: ReadCase, observation: string, progress: Progress): boolea
 function put(read: ReadCase, check: string, given: { knowledge: Knowledge; progress: Progress }) {
   const { knowledge, progress } = given;
   progress.asked.push(check);
-  const act = read.acts.find((one) => one.act === check);
-  if (act !== undefined) progress.acts.push(act);
   const yields = knowledge.checks.get(check)?.yields;
+  const act = read.acts.find(
+    (one) =>
+      one.by === "operator" &&
+      (one.act === check || (yields !== undefined && one.report?.observation === yields)),
+  );
+  if (act !== undefined) progress.acts.push(act);
   const known = yields !== undefined && answer(read, yields, progress);
   if (act !== undefined || known) progress.answered += 1;
 }
@@ -56,7 +60,7 @@ export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUES
   const place = read.operator.filter((report) => report.observation === AT_MACHINE);
   const progress: Progress = {
     reports: [...read.opening, ...place],
-    acts: [],
+    acts: read.acts.filter((act) => act.toldIn === "opening"),
     asked: [],
     answered: 0,
   };

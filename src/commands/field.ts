@@ -1,6 +1,6 @@
 import { readdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
-import { evidenceFrom, type ReadCase, readCase } from "../cases/case-file.ts";
+import { evidenceOf, type ReadCase, readCase } from "../cases/case-file.ts";
 import { simulateInterview } from "../cases/simulated-interview.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import type { Model } from "../diagnosis/model.ts";
@@ -35,17 +35,15 @@ function toldAt(stage: Stage, { read, model }: FieldCase): Told {
   const quiet = { asked: 0, answered: 0 };
   switch (stage) {
     case "opening":
-      return { evidence: evidenceFrom(read.opening, []), ...quiet };
+      return { evidence: evidenceOf(read, "opening"), ...quiet };
     case "operator": {
       const { evidence, asked, answered } = simulateInterview(read, model);
       return { evidence, asked, answered };
     }
     case "operator-all":
-      return { evidence: evidenceFrom([...read.opening, ...read.operator], read.acts), ...quiet };
-    case "technician": {
-      const reports = [...read.opening, ...read.operator, ...read.technician];
-      return { evidence: evidenceFrom(reports, read.acts), ...quiet };
-    }
+      return { evidence: evidenceOf(read, "operator"), ...quiet };
+    case "technician":
+      return { evidence: evidenceOf(read, "technician"), ...quiet };
   }
 }
 

@@ -1,4 +1,4 @@
-import { evidenceFrom, type ReadCase, readCase } from "../cases/case-file.ts";
+import { evidenceOf, type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import type { Model } from "../diagnosis/model.ts";
 import { triage } from "../diagnosis/triage.ts";
@@ -26,7 +26,7 @@ export type Word = (key: string) => string;
 
 /** Whose turn it is: the technician's once there are technician facts. */
 function situationOf(read: ReadCase): Situation {
-  const technician = read.technician.length > 0;
+  const technician = read.technician.length > 0 || read.acts.some((act) => act.by === "technician");
   return {
     performer: technician ? "technician" : "operator",
     place: "at-machine",
@@ -40,8 +40,7 @@ function situationOf(read: ReadCase): Situation {
 /** Ranks one case as read. */
 export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
   const { knowledge } = model;
-  const reports = [...read.opening, ...read.operator, ...read.technician];
-  const found = triage(model, evidenceFrom(reports, read.acts), situationOf(read), { seed: SEED });
+  const found = triage(model, evidenceOf(read, "technician"), situationOf(read), { seed: SEED });
   const cautionsOf = (hazards: readonly string[]) =>
     [...new Set(hazards)].map((id) => word(wordKey("hazard", id, "caution")));
   const steps = found.plan.steps.map((step) => stepOut(step, cautionsOf(step.hazards), word));

@@ -45,11 +45,26 @@ export interface Sign extends Meaning {
 
 /** Signs that together mean something: "cranks" with "won't fire". */
 export interface Together extends Meaning {
-  readonly signs: readonly { readonly sign: string; readonly denied: boolean }[];
+  readonly signs: readonly SignRef[];
   /** Signs whose own meaning is settled by the rule and is not reported beside it. */
   readonly settles: readonly string[];
   /** True where all must stand in one sentence. */
   readonly oneSentence: boolean;
+}
+
+/** A sign as it must stand: said, or denied. */
+export interface SignRef {
+  readonly sign: string;
+  readonly denied: boolean;
+}
+
+/** Signs that tell what came of something that was done. */
+export interface Outcomes {
+  readonly cured: readonly SignRef[];
+  /** "no better": whatever was done. */
+  readonly noChange: readonly SignRef[];
+  /** The trouble itself, behind an act: "charged it, still nothing". */
+  readonly still: readonly SignRef[];
 }
 
 /** A reading's place: which observation a number with this unit belongs to near these words. */
@@ -161,6 +176,13 @@ export interface Phrases {
   readonly notReplaced: readonly Pattern[];
   /** What replacing a part is an answer to, by component; `any` for every one. */
   readonly replacedMeans: ReadonlyMap<string, readonly StateClaim[]>;
+  /** Acts and repairs, by id: how people say that they did it. */
+  readonly acts: PhraseLists;
+  /** The repair that replacing a part is, by component. */
+  readonly repairs: ReadonlyMap<string, string>;
+  readonly outcomes: Outcomes;
+  /** Short answers that mean something only where their observation was asked: by state. */
+  readonly answers: ReadonlyMap<string, PhraseLists>;
   readonly urgency: { readonly high: readonly Pattern[]; readonly low: readonly Pattern[] };
   readonly redFlags: PhraseLists;
   readonly commands: PhraseLists;

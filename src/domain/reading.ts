@@ -52,6 +52,14 @@ export interface Implausible {
   readonly span: Span;
 }
 
+/** Something that was done about the trouble, and what came of it. */
+export interface ActTold {
+  /** An act or a repair of the knowledge. */
+  readonly act: string;
+  readonly outcome: "cured" | "no-change";
+  readonly span: Span;
+}
+
 export interface Found<Id extends string = string> {
   readonly id: Id;
   readonly span: Span;
@@ -80,6 +88,8 @@ export interface ReadingResult {
   /** States that held before and do not count as now. */
   readonly earlier: readonly StateReading[];
   readonly implausible: readonly Implausible[];
+  /** What was done, where the words tell what came of it. */
+  readonly acts: readonly ActTold[];
   /** Parts that were replaced. */
   readonly replaced: readonly Found[];
   /** Parts that were named at all. */

@@ -1,4 +1,12 @@
-import type { BandRule, Meaning, Phrases, Sign, Together } from "../domain/phrases.ts";
+import type {
+  BandRule,
+  Meaning,
+  Outcomes,
+  Phrases,
+  Sign,
+  SignRef,
+  Together,
+} from "../domain/phrases.ts";
 import type { Problem } from "../domain/result.ts";
 import {
   type Bench,
@@ -14,7 +22,7 @@ import {
 } from "./phrases-bench.ts";
 import { grammarOf, numbersOf } from "./phrases-grammar.ts";
 import type { PhrasesFile } from "./phrases-schema.ts";
-import { problemIn, type SourceFile } from "./source-file.ts";
+import { type Path, problemIn, type SourceFile } from "./source-file.ts";
 
 /** Turns a file of the right shape into phrases; everything that does not fit is a problem. */
 export function buildPhrases(
@@ -57,6 +65,10 @@ export function buildPhrases(
         ([id, text]) => [id, claims(bench, text, ["replaced-means", id])] as const,
       ),
     ),
+    acts: lists(bench, file.acts ?? {}, ["acts"]),
+    repairs: new Map(Object.entries(file.repairs ?? {})),
+    outcomes: outcomesOf(bench, file),
+    answers: answersOf(bench, file),
     urgency: {
       high: patterns(bench, file.urgency.high, ["urgency", "high"]),
       low: patterns(bench, file.urgency.low, ["urgency", "low"]),
@@ -96,17 +108,43 @@ function togetherOf(
 ): Together {
   const { rule, index } = place;
   const path = ["together", index];
-  const signs = parts(rule.when).map((part) => {
-    const denied = part.startsWith("not ");
-    return { sign: denied ? part.slice(4).trim() : part, denied };
-  });
-  const settles = parts(rule.settles);
-  for (const sign of [...signs.map((one) => one.sign), ...settles]) {
-    if (sign in file.signs) continue;
-    bench.problems.push(problemIn(bench.source, path, `There is no sign "${sign}".`));
-  }
+  const signs = signRefs(bench, file, { text: rule.when, path });
+  const settles = signRefs(bench, file, { text: rule.settles, path }).map((one) => one.sign);
   const means = claims(bench, rule.means, [...path, "means"]);
   return { signs, settles, means, maybe: [], oneSentence: rule["one-sentence"] };
+}
+
+/** `slow, not starts`: signs as they must stand. */
+function signRefs(
+  bench: Bench,
+  file: PhrasesFile,
+  { text, path }: { readonly text: string; readonly path: Path },
+): readonly SignRef[] {
+  return parts(text).map((part) => {
+    const denied = part.startsWith("not ");
+    const sign = denied ? part.slice(4).trim() : part;
+    if (!(sign in file.signs)) {
+      bench.problems.push(problemIn(bench.source, path, `There is no sign "${sign}".`));
+    }
+    return { sign, denied };
+  });
+}
+
+function outcomesOf(bench: Bench, file: PhrasesFile): Outcomes {
+  const refs = (key: "cured" | "no-change" | "still") =>
+    signRefs(bench, file, { text: file.outcomes?.[key] ?? "", path: ["outcomes", key] });
+  return { cured: refs("cured"), noChange: refs("no-change"), still: refs("still") };
+}
+
+function answersOf(bench: Bench, file: PhrasesFile): Phrases["answers"] {
+  return new Map(
+    Object.entries(file.answers ?? {}).map(([observation, states]) => {
+      for (const state of Object.keys(states)) {
+        checkClaim(bench, { observation, state }, ["answers", observation, state]);
+      }
+      return [observation, lists(bench, states, ["answers", observation])] as const;
+    }),
+  );
 }
 
 function bandOf(

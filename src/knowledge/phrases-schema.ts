@@ -23,7 +23,7 @@ const sign = z.strictObject({
 
 const together = z.strictObject({
   when: z.string().min(1),
-  means: claims,
+  means: claims.optional(),
   settles: z.string().default(""),
   "one-sentence": z.boolean().default(false),
 });
@@ -64,6 +64,11 @@ const numbers = z.strictObject({
   months: z.array(words).length(12),
 });
 
+/** Signs, denied ones with "not" before them, with commas between them. */
+const signRefs = z.string().min(1);
+
+const outcomes = z.strictObject({ cured: signRefs, "no-change": signRefs, still: signRefs });
+
 const band = z.strictObject({
   observation: z.string(),
   unit: z.string(),
@@ -102,6 +107,10 @@ export const PhrasesFile = z.strictObject({
   replaced: phrases,
   "not-replaced": phrases.optional(),
   "replaced-means": z.record(z.string(), claims).optional(),
+  acts: z.record(z.string(), phrases).optional(),
+  repairs: z.record(z.string(), z.string().min(1)).optional(),
+  outcomes: outcomes.optional(),
+  answers: z.record(z.string(), z.record(z.string(), phrases)).optional(),
   urgency: z.strictObject({ high: phrases, low: phrases }),
   "red-flags": z.record(z.string(), phrases),
   commands: z.partialRecord(z.enum(commands), phrases),

@@ -10,6 +10,7 @@ import { stateIn } from "./bands.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { plausibleRange, roundReading } from "./measures.ts";
+import { denials } from "./negation.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Scopes } from "./scopes.ts";
 import { spanOf } from "./span.ts";
@@ -36,6 +37,8 @@ const noAnswer: Answer = { states: [], values: [], implausible: [], covered: [] 
 /** A button chosen by its number, or by its whole title. */
 const SURE_OF_CHOICE = 0.97;
 const SURE_OF_VALUE = 0.95;
+/** Words of the answer's own, not the button's. */
+const SURE_OF_SHORT = 0.95;
 /** Volts called amps, or the other way about. */
 const SURE_OF_OTHER_UNIT = 0.7;
 
@@ -50,6 +53,7 @@ export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput
   const chosen =
     byQuantity(observation.id, input) ??
     byNumber(text, offered, input.language) ??
+    byShortAnswer(text, observation.id, input.language) ??
     matchTitles(text, { observation, offered, language: input.language });
   if (chosen === null) return noAnswer;
   const { hedge, source } = input.scopes.of(0);
@@ -101,6 +105,20 @@ function byNumber(
   if (place === undefined || !Number.isInteger(place)) return null;
   const state = place === 0 ? undefined : offered.at(place < 0 ? place : place - 1)?.state;
   return state === undefined ? null : { state, share: 1 };
+}
+
+/** Longer messages are stories; the phrases read them better. */
+const LONGEST_SHORT_ANSWER = 8;
+
+/** "seen", "soaked": words that mean something only where this was asked. */
+function byShortAnswer(text: Clauses, observation: string, language: Language): Chosen | null {
+  if (text.tokens.length > LONGEST_SHORT_ANSWER) return null;
+  const matches = language.answers.get(observation)?.longest(text) ?? [];
+  const states = new Set(matches.map((match) => match.owner));
+  const [state] = states;
+  if (state === undefined || states.size > 1) return null;
+  const isDenied = denials(text, matches, language.words).includes(true);
+  return isDenied ? null : { state, share: SURE_OF_SHORT };
 }
 
 function ordinalOf(stem: string, language: Language): number | undefined {

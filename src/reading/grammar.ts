@@ -21,6 +21,10 @@ export interface Language {
   readonly asides: PatternIndex<Aside>;
   readonly times: PatternIndex<TimeWords>;
   readonly commands: PatternIndex<string>;
+  /** Things done about the trouble, by act or repair. */
+  readonly acts: PatternIndex<string>;
+  /** Short answers to each observation's question, by state. */
+  readonly answers: ReadonlyMap<string, PatternIndex<string>>;
   /** Near and unless words of each measure, and of each band, by position in the phrases. */
   readonly places: PatternIndex<Place>;
   readonly words: GrammarWords;
@@ -77,6 +81,12 @@ export function compileLanguage(phrases: Phrases): Language {
       phrases.numbers.times.map((time) => [time, time.say] as const),
     ),
     commands: createPatternIndex(lexicon, [...phrases.commands]),
+    acts: createPatternIndex(lexicon, phrases.acts),
+    answers: new Map(
+      [...phrases.answers].map(
+        ([id, states]) => [id, createPatternIndex(lexicon, [...states])] as const,
+      ),
+    ),
     places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
     words: {
       not: stemsOf(grammar.not),

@@ -1,15 +1,22 @@
 import type {
+  ActTold,
   Ambiguous,
   Reader,
   ReaderModel,
   ReaderObservation,
   ReadOptions,
+  StateReading,
   Understood,
 } from "../domain/reading.ts";
+import { ON_START } from "../domain/vocabulary.ts";
 
 /** What one entry of a case file says. */
 export interface FactReading {
   readonly understood: readonly Understood[];
+  /** States that it says do not hold. */
+  readonly denied: readonly StateReading[];
+  /** What was done, where the entry tells what came of it. */
+  readonly acts: readonly ActTold[];
   readonly ambiguous: readonly Ambiguous[];
   /** Texts that nothing could be made of, as `key: value`. */
   readonly notUnderstood: readonly string[];
@@ -36,28 +43,43 @@ export function readFact(key: string, value: unknown, tools: FactTools): FactRea
   const parts = values.map((one) => readOne(key, String(one ?? ""), tools));
   return {
     understood: parts.flatMap((part) => part.understood),
+    denied: parts.flatMap((part) => part.denied),
+    acts: parts.flatMap((part) => part.acts),
     ambiguous: parts.flatMap((part) => part.ambiguous),
     notUnderstood: parts.flatMap((part) => part.notUnderstood),
   };
 }
 
+const nothing: FactReading = {
+  understood: [],
+  denied: [],
+  acts: [],
+  ambiguous: [],
+  notUnderstood: [],
+};
+
 function readOne(key: string, value: string, tools: FactTools): FactReading {
   for (const id of aliases[key] ?? [key]) {
     const observation = tools.model.observations.get(id);
     const plain = observation === undefined ? null : plainState(observation, value);
-    if (plain !== null) return { understood: [plain], ambiguous: [], notUnderstood: [] };
+    if (plain !== null) return { ...nothing, understood: [plain] };
   }
   const answered = answer(key, value, tools);
   if (answered !== null) return answered;
   // Without the colon, so that "lights: bright" reads as one phrase.
-  const text = `${key.replaceAll(/[-_]/g, " ")} ${value}`;
-  const read = tools.reader.read(text, tools.options);
-  const placed = read.understood.length + read.ambiguous.length + read.replaced.length > 0;
-  return {
-    understood: read.understood,
-    ambiguous: read.ambiguous,
-    notUnderstood: placed ? [] : [`${key}: ${value}`],
-  };
+  const read = tools.reader.read(`${key.replaceAll(/[-_]/g, " ")} ${value}`, tools.options);
+  const understood = read.understood.filter((one) => !isAfterwards(one));
+  const { denied, acts, ambiguous } = read;
+  const placed = [understood, denied, acts, ambiguous, read.replaced].some((of) => of.length > 0);
+  return { understood, denied, acts, ambiguous, notUnderstood: placed ? [] : [`${key}: ${value}`] };
+}
+
+/**
+ * That the engine runs, said under a key of its own, tells what came of something ("new coil:
+ * started", "light work: restarts") and never how the machine was found.
+ */
+function isAfterwards(one: Understood): boolean {
+  return "state" in one && one.observation === ON_START && one.state === "starts";
 }
 
 function plainState(observation: ReaderObservation, value: string): Understood | null {
@@ -79,5 +101,6 @@ function answer(key: string, value: string, tools: FactTools): FactReading | nul
   const read = tools.reader.read(value, { ...tools.options, expecting: { observation: key } });
   const own = read.understood.filter((one) => one.observation === key);
   if (own.length === 0) return null;
-  return { understood: read.understood, ambiguous: read.ambiguous, notUnderstood: [] };
+  const { understood, denied, acts, ambiguous } = read;
+  return { understood, denied, acts, ambiguous, notUnderstood: [] };
 }

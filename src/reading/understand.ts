@@ -6,6 +6,7 @@ import type {
   ReadOptions,
   Understood,
 } from "../domain/reading.ts";
+import { type ActsTold, actsTold } from "./acts.ts";
 import { type Answer, answerTo } from "./answers.ts";
 import { type Asides, findAsides } from "./asides.ts";
 import { readBands } from "./bands.ts";
@@ -46,6 +47,7 @@ interface Signs {
   readonly mentions: readonly Mention[];
   readonly scopes: Scopes;
   readonly settled: Settled;
+  readonly done: ActsTold;
 }
 
 /** Reads a message in one language. */
@@ -56,13 +58,13 @@ export function understand(
 ): ReadingResult {
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
-  const { mentions, scopes, settled } = readSigns(clauses, language, model);
+  const asides = findAsides(clauses, language);
+  const { mentions, scopes, settled, done } = readSigns(clauses, { language, model, asides });
   const quantities = numbers.quantities(clauses, options.now ?? null);
   const volts = options.volts ?? USUAL_VOLTS;
   const banded = readBands(clauses, quantities, { language, model, scopes });
   const rest = quantities.filter((one) => !banded.placed.includes(one));
   const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
-  const asides = findAsides(clauses, language);
   const expected = options.expecting?.observation;
   // A number whose own place was named is no answer to a question about another one.
   const unnamed = quantities.filter((one) => (measured.named.get(one) ?? expected) === expected);
@@ -77,6 +79,7 @@ export function understand(
     ...measured.placed,
     ...banded.placed,
     ...asides.covered,
+    ...done.covered,
     ...(answer?.covered ?? []),
   ]);
   return {
@@ -91,6 +94,7 @@ export function understand(
     notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
     denied: settled.denied,
     earlier: settled.earlier,
+    acts: done.acts,
     implausible: [...(answer?.implausible ?? []), ...measured.implausible],
     ...named(clauses, asides),
     machine: hinted.hints,
@@ -98,19 +102,27 @@ export function understand(
   };
 }
 
-function readSigns(clauses: Clauses, language: Language, model: ReaderModel): Signs {
+interface SignParts {
+  readonly language: Language;
+  readonly model: ReaderModel;
+  readonly asides: Asides;
+}
+
+function readSigns(clauses: Clauses, { language, model, asides }: SignParts): Signs {
   const matches = language.signs.longest(clauses);
   const scopes = findScopes(clauses, language, matches);
   const mentions = findMentions(clauses, matches, { language, scopes });
   const real = mentions.filter(({ from }) => !scopes.isUnreal(from));
-  const joints = joinMentions(clauses, real, language.phrases.together);
+  const done = actsTold(clauses, { language, mentions: real, replaced: asides.replaced });
+  const told = real.filter((mention) => !done.spoken.has(mention));
+  const joints = joinMentions(clauses, told, language.phrases.together);
   const taken = coverage(clauses, mentions);
   const sequence = new Set<number>();
   clauses.tokens.forEach((token, at) => {
     if (language.words.sequence.has(token.stem) && !taken.has(at)) sequence.add(at);
   });
-  const settled = settle(claimsOf(clauses, real, joints), { model, sequence });
-  return { mentions, scopes, settled };
+  const settled = settle(claimsOf(clauses, told, joints), { model, sequence });
+  return { mentions, scopes, settled, done };
 }
 
 interface Parts {

@@ -1,16 +1,14 @@
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Arg, Line } from "../domain/effects.ts";
-import type { MachineFacts, Report, Said } from "../domain/evidence.ts";
-import type { Knowledge, Observation } from "../domain/knowledge.ts";
+import type { MachineFacts, Report } from "../domain/evidence.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
-import type { ReadingResult, Understood } from "../domain/reading.ts";
+import type { ReadingResult } from "../domain/reading.ts";
 import type { Reporter } from "../domain/vocabulary.ts";
-import { reportNow, saidOf } from "./answer.ts";
 import { line, phrase } from "./decision.ts";
+import { addsTo, reportsFrom } from "./reports.ts";
 
-/** Readings less sure than this are asked about, never entered. */
-const SURE_ENOUGH = 0.5;
 /** A machine named less surely than this is asked for. */
 const KIND_SURE_ENOUGH = 0.6;
 
@@ -30,72 +28,17 @@ function machineFacts(reading: ReadingResult, state: CaseState): CaseHappening[]
   return Object.keys(facts).length === 0 ? [] : [{ type: "machine.described", facts }];
 }
 
-function saidBy(item: Understood, observation: Observation): Said | null {
-  if ("value" in item) return { kind: "value", value: item.value };
-  return observation.states.some((state) => state.id === item.state)
-    ? saidOf(observation, item.state)
-    : null;
-}
-
-/** Members of a list named in one message are one report. */
-function mergeMembers(reports: readonly Report[]): Report[] {
-  const merged: Report[] = [];
-  for (const report of reports) {
-    const earlier = merged.findIndex((other) => other.observation === report.observation);
-    const old = merged[earlier];
-    if (old === undefined) merged.push(report);
-    else if (old.said.kind === "members" && report.said.kind === "members") {
-      const present = [...new Set([...old.said.present, ...report.said.present])];
-      merged[earlier] = { ...old, said: { ...old.said, present } };
-    }
-  }
-  return merged;
-}
-
-/** What was denied still says something: one of the other states holds. */
-function deniedReports(reading: ReadingResult, knowledge: Knowledge): Map<string, Said> {
-  const said = new Map<string, Said>();
-  const observations = new Set(reading.denied.map((item) => item.observation));
-  for (const id of observations) {
-    const observation = knowledge.observations.get(id);
-    if (observation === undefined) continue;
-    const out = reading.denied.filter((item) => item.observation === id).map((item) => item.state);
-    if (observation.kind === "list") {
-      said.set(id, { kind: "members", present: [], absent: out });
-      continue;
-    }
-    const left = observation.states
-      .map((state) => state.id)
-      .filter((state) => !out.includes(state));
-    if (left.length === 0) continue;
-    const weights = Object.fromEntries(left.map((state) => [state, 1 / left.length]));
-    said.set(id, { kind: "states", weights });
-  }
-  return said;
-}
-
 /** The reports that free words come to, each as sure as it was said. */
 export function reportsIn(
   reading: ReadingResult,
   given: { state: CaseState; knowledge: Knowledge; reporter: Reporter },
-): Report[] {
-  const reports: Report[] = [];
-  for (const item of reading.understood) {
-    const observation = given.knowledge.observations.get(item.observation);
-    if (observation === undefined || item.probability < SURE_ENOUGH) continue;
-    const said = saidBy(item, observation);
-    if (said === null) continue;
-    const hedge = 1 - (1 - item.hedge) * item.probability;
-    const technician = given.reporter === "technician";
-    const reporter = item.source === "other" && !technician ? "second-hand" : given.reporter;
-    reports.push(reportNow(given.state, { observation: observation.id, said, reporter, hedge }));
-  }
-  const positive = mergeMembers(reports);
-  for (const [id, said] of deniedReports(reading, given.knowledge)) {
-    if (positive.some((report) => report.observation === id)) continue;
-    positive.push(reportNow(given.state, { observation: id, said, reporter: given.reporter }));
-  }
-  return positive;
+): readonly Report[] {
+  const { state, knowledge, reporter } = given;
+  const telling = { knowledge, reporter, epoch: state.epoch };
+  const told = state.answers.map((answer) => answer.report);
+  return reportsFrom(reading.understood, reading.denied, telling).filter((report) =>
+    addsTo(told, report),
+  );
 }
 
 /** Dangers that the words name and that do not stand already. */

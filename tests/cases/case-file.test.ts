@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type CaseFile, evidenceFrom, readCase } from "../../src/cases/case-file.ts";
+import { type CaseFile, evidenceFrom, evidenceOf, readCase } from "../../src/cases/case-file.ts";
 import type { MachineKind } from "../../src/domain/knowledge.ts";
 import type { MachineHints, Reader, ReadingResult, Understood } from "../../src/domain/reading.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
@@ -41,6 +41,7 @@ const knowledge = makeKnowledge({
   acts: [
     makeAct("give-a-jump", { yields: "jump-start" }),
     makeAct("move-everything", { yields: "controls-moved" }),
+    makeAct("charge-it"),
   ],
   machines: new Map([["ride-on-mower", mower]]),
 });
@@ -52,6 +53,7 @@ const nothingRead: ReadingResult = {
   notUnderstood: [],
   denied: [],
   earlier: [],
+  acts: [],
   implausible: [],
   replaced: [],
   components: [],
@@ -90,7 +92,8 @@ function readerOf(phrases: Readonly<Record<string, Partial<ReadingResult>>>) {
       const whole = text === "" ? [] : [[0, text.length] as const];
       if (known.length === 0) return { ...nothingRead, notUnderstood: whole };
       const understood = known.flatMap(([, said]) => said.understood ?? []);
-      return { ...nothingRead, ...known[0]?.[1], understood };
+      const acts = known.flatMap(([, said]) => said.acts ?? []);
+      return { ...nothingRead, ...known[0]?.[1], understood, acts };
     },
   };
   return { reader, asked };
@@ -241,10 +244,27 @@ describe("the facts of a case file", () => {
     const { technician } = read({ technician: { note: "the husband" } }, phrases);
     expect(technician[0]?.reporter).toBe("technician");
   });
-  it("end with the surest, so that a state named outright stands over words about it", () => {
+  it("are the surest of their kind: a state named outright stands over words about it", () => {
     const phrases = { hum: { understood: [says("on-start", "slow", { probability: 0.9 })] } };
     const { operator } = read({ operator: { "on-start": "nothing", noise: "a hum" } }, phrases);
-    expect(operator.at(-1)?.said).toEqual({ kind: "states", weights: { nothing: 1 } });
+    expect(operator.map((one) => one.said)).toEqual([{ kind: "states", weights: { nothing: 1 } }]);
+  });
+  it("that are denied leave the other states, unless the opening told more", () => {
+    const denied = ["normal", "dim"].map((state) => ({
+      observation: "lights-on",
+      state,
+      probability: 1,
+      hedge: 0,
+      source: "self" as const,
+      span: [0, 1] as const,
+    }));
+    const lamps = { operator: { lamps: "not bright" } };
+    const phrases = { "not bright": { denied: denied.slice(0, 1) } };
+    expect(read(lamps, phrases).operator.map((one) => one.said)).toEqual([
+      { kind: "states", weights: { dead: 0.5, dim: 0.5 } },
+    ]);
+    const said = { ...phrases, gloomy: { understood: [says("lights-on", "dim")] } };
+    expect(read({ ...lamps, opening: "gloomy" }, said).operator).toEqual([]);
   });
   it("leave out readings that the knowledge has no place for", () => {
     const phrases = {
@@ -273,7 +293,8 @@ describe("the acts of a case file", () => {
     ["no-change", "no-change"],
   ])("moved controls, %s: the outcome is %s", (state, outcome) => {
     const { acts } = read({ operator: { "controls-moved": state } });
-    expect(acts).toEqual([{ act: "move-everything", outcome, report: null }]);
+    const by = { by: "operator", toldIn: "operator" };
+    expect(acts).toEqual([{ act: "move-everything", outcome, report: null, ...by }]);
   });
   it("found in free words are acts as well", () => {
     const phrases = { leads: { understood: [says("jump-start", "no-change")] } };
@@ -287,6 +308,35 @@ describe("the acts of a case file", () => {
     expect(acts.map(({ report }) => report?.said)).toEqual([
       { kind: "states", weights: { cured: 1 } },
     ]);
+  });
+  it("are the technician's where the technician tells them", () => {
+    const { acts, technician } = read({ technician: { "controls-moved": "then-started" } });
+    expect(technician).toEqual([]);
+    expect(acts).toMatchObject([{ act: "move-everything", by: "technician", outcome: "cured" }]);
+  });
+  it("with an outcome in words are kept where the knowledge has them", () => {
+    const acts = ["charge-it", "dance"].map((act) => ({
+      act,
+      outcome: "no-change" as const,
+      span: [0, 1] as const,
+    }));
+    const found = read({ operator: { charger: "hummed" } }, { hummed: { acts } });
+    expect(found.acts.map(({ act, outcome }) => [act, outcome])).toEqual([
+      ["charge-it", "no-change"],
+    ]);
+  });
+  it("that helped once do not end the trouble that an opening tells of", () => {
+    const acts = [{ act: "charge-it", outcome: "cured" as const, span: [0, 1] as const }];
+    expect(read({ opening: "hummed" }, { hummed: { acts } }).acts).toEqual([]);
+  });
+  it("of the opening are done before those of the entries", () => {
+    const phrases = { leads: { understood: [says("jump-start", "no-change")] } };
+    const found = read({ opening: "leads", operator: { "controls-moved": "no-change" } }, phrases);
+    expect(found.acts.map(({ act, toldIn }) => [act, toldIn])).toEqual([
+      ["give-a-jump", "opening"],
+      ["move-everything", "operator"],
+    ]);
+    expect(found.opening).toEqual([]);
   });
   it("that were not tried are no acts", () => {
     expect(read({ operator: { "jump-start": "not-tried" } }).acts).toEqual([]);
@@ -316,6 +366,29 @@ describe("the evidence of a case", () => {
       ["on-start", 0],
       ["jump-start", 2],
     ]);
+  });
+  it("grows with each teller, and what one told twice was done once", () => {
+    const phrases = { leads: { understood: [says("jump-start", "no-change")] } };
+    const found = read(
+      {
+        opening: "leads",
+        operator: { "jump-start": "cured", "lights-on": "dim" },
+        technician: { "controls-moved": "then-started", "on-start": "slow" },
+      },
+      phrases,
+    );
+    const at = (teller: "opening" | "operator" | "technician") => {
+      const { acts, reports } = evidenceOf(found, teller);
+      return [acts.map((act) => `${act.act} ${act.by}`), reports.map((one) => one.observation)];
+    };
+    expect(at("opening")).toEqual([["give-a-jump operator"], ["jump-start"]]);
+    expect(at("operator")).toEqual([["give-a-jump operator"], ["lights-on", "jump-start"]]);
+    expect(at("technician")).toEqual([
+      ["give-a-jump operator", "move-everything technician"],
+      ["lights-on", "on-start", "jump-start"],
+    ]);
+    const told = evidenceOf(found, "operator").reports.at(-1)?.said;
+    expect(told).toEqual({ kind: "states", weights: { cured: 1 } });
   });
   it("keeps the members that the opening named beside those the answers name", () => {
     const { opening, operator, acts } = read(
