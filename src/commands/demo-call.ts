@@ -16,8 +16,13 @@ const order: readonly Role[] = ["operator", "dispatcher", "technician"];
 /**
  * Plays the scenario's call on the phones of the room, one turn at a time, as fast as the program
  * answers. It presses and types like people do, so it shows whatever the program really asks.
+ * @param patience how long nothing may come before the call counts as over
  */
-export async function playCall(server: RehearsalServer, scenario: Scenario): Promise<void> {
+export async function playCall(
+  server: RehearsalServer,
+  scenario: Scenario,
+  patience = PATIENCE,
+): Promise<void> {
   const { call, phones } = scenario;
   const picture = samplePicture({ shade: 150 });
   server.person({ id: phones.operator.id, name: phones.operator.name }).say(call.opening);
@@ -25,12 +30,12 @@ export async function playCall(server: RehearsalServer, scenario: Scenario): Pro
   const news = () => order.some((role) => newest(role) !== null);
   for (let turn = 0; turn < MOST_TURNS; turn += 1) {
     // Messages are paced; what has not come within this time does not come any more.
-    const came = await server.until(news, "something to answer", PATIENCE).then(
+    const came = await server.until(news, "something to answer", patience).then(
       () => true,
       () => false,
     );
     if (!came) return;
-    await server.settled(PATIENCE);
+    await server.settled(patience);
     order.some(act);
   }
 

@@ -24,7 +24,7 @@ export function commandLine(
       words.push(arg);
       continue;
     }
-    const [name = "", inline] = arg.slice(2).split("=", 2);
+    const [, name = "", inline] = /^--([^=]*)(?:=(.*))?$/s.exec(arg) ?? [];
     if (known.flags.includes(name)) options[name] = true;
     else if (known.valued.includes(name)) {
       options[name] = inline ?? args[at + 1] ?? "";
