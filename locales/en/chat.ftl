@@ -193,6 +193,9 @@ operator-closed = Case { $number } is closed. It was: { $cause }. Please tell us
 
 reason-for = for it: { $what }: { $state } (+{ $weight })
 reason-against = against it: { $what }: { $state } (−{ $weight })
+reason-for-together = for it, taken together: { $what } (+{ $weight })
+reason-against-together = against it, taken together: { $what } (−{ $weight })
+reason-member = { $name }: { $state }
 reason-not = not { $state }
 would-change-mind = What would change this most: { $what }: { $state }.
 

@@ -9,10 +9,19 @@ const WORTH_SAYING_DECIBANS = 1;
 /** What a list's denied member begins with. */
 const DENIED = "not ";
 
+/** Members of a group that are named; the rest would not be read. */
+const MEMBERS_NAMED = 4;
+
+type Answer = Pick<Reason, "observation" | "state">;
+
+const kindOf = (id: string, { acts, remedies }: Knowledge) =>
+  acts.has(id) ? "act" : remedies.has(id) ? "remedy" : "observation";
+
 /** The state in words: a reading as it stands, an act's outcome, or a state of the knowledge. */
-function stateArg({ observation, state }: Reason, isAct: boolean): Arg {
+function stateArg({ observation, state }: Answer, knowledge: Knowledge): Arg {
   if (/^[-\d]/.test(state)) return state;
-  if (isAct) return { phrase: phrase(`outcome-${state}`) };
+  if (kindOf(observation, knowledge) !== "observation")
+    return { phrase: phrase(`outcome-${state}`) };
   const denied = state.startsWith(DENIED);
   const id = denied ? state.slice(DENIED.length) : state;
   const word: Arg = { know: wordKey("state", `${observation}.${id}`) };
@@ -20,13 +29,22 @@ function stateArg({ observation, state }: Reason, isAct: boolean): Arg {
 }
 
 function reasonPhrase(reason: Reason, knowledge: Knowledge): Phrase {
-  const { acts, remedies } = knowledge;
-  const id = reason.observation;
-  const kind = acts.has(id) ? "act" : remedies.has(id) ? "remedy" : "observation";
-  return phrase(reason.decibans > 0 ? "reason-for" : "reason-against", {
-    what: { know: wordKey(kind, id) },
-    state: stateArg(reason, kind !== "observation"),
-    weight: { quantity: Math.abs(reason.decibans), unit: "dB", digits: 0 },
+  const weight: Arg = { quantity: Math.abs(reason.decibans), unit: "dB", digits: 0 };
+  const name = ({ observation }: Answer): Arg => ({
+    know: wordKey(kindOf(observation, knowledge), observation),
+  });
+  const speaksFor = reason.decibans > 0;
+  if (reason.members.length === 0) {
+    const said = { what: name(reason), state: stateArg(reason, knowledge), weight };
+    return phrase(speaksFor ? "reason-for" : "reason-against", said);
+  }
+  const list = [reason, ...reason.members].slice(0, MEMBERS_NAMED).map((one): Arg => {
+    const named = { name: name(one), state: stateArg(one, knowledge) };
+    return { phrase: phrase("reason-member", named) };
+  });
+  return phrase(speaksFor ? "reason-for-together" : "reason-against-together", {
+    what: { list },
+    weight,
   });
 }
 
