@@ -2,6 +2,7 @@ import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { createLog, type Log } from "../chat/log.ts";
 import { type Config, readConfig } from "../config.ts";
+import type { ShopSettings } from "../domain/settings.ts";
 import { problemLines } from "./case-files.ts";
 import type { CommandIo } from "./io.ts";
 import { openRehearsal, REHEARSAL_TOKEN } from "./rehearsal.ts";
@@ -36,6 +37,7 @@ async function keepRunning(turnrow: Turnrow, io: CommandIo): Promise<number> {
 
 interface Ground {
   readonly config: Config;
+  readonly settings: ShopSettings;
   readonly workshop: Workshop;
   readonly log: Log;
   readonly io: CommandIo;
@@ -43,14 +45,9 @@ interface Ground {
 
 /** Serves Telegram. */
 async function serve(token: string, ground: Ground): Promise<number> {
-  const { config, workshop, log, io } = ground;
+  const { config, settings, workshop, log, io } = ground;
   const { dataFolder, apiRoot, simulate } = config;
-  const settings = loadShopSettings(io.root, dataFolder);
-  if (!settings.ok) {
-    io.stderr(problemLines(settings.problems));
-    return 2;
-  }
-  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log, simulate };
+  const base = { root: io.root, dataFolder, settings, workshop, log, simulate };
   const root = apiRoot === undefined ? {} : { apiRoot };
   const turnrow = await startTurnrow({ ...base, token, ...root });
   if (turnrow.ownerLink !== null) {
@@ -61,19 +58,14 @@ async function serve(token: string, ground: Ground): Promise<number> {
 
 /** Opens the room. Its chats live in memory, so its cases begin anew each time. */
 async function rehearse(ground: Ground): Promise<number> {
-  const { config, workshop, log, io } = ground;
-  const settings = exampleSettings(io.root);
-  if (!settings.ok) {
-    io.stderr(problemLines(settings.problems));
-    return 1;
-  }
+  const { config, settings, workshop, log, io } = ground;
   const dataFolder = join(config.dataFolder, "rehearsal");
   const scenario = loadScenario(io.root);
-  const { languages } = settings.value;
+  const { languages } = settings;
   const server = await openRehearsal(scenario, { port: config.port, languages });
   rmSync(dataFolder, { recursive: true, force: true });
   const { simulate } = config;
-  const base = { root: io.root, dataFolder, settings: settings.value, workshop, log, simulate };
+  const base = { root: io.root, dataFolder, settings, workshop, log, simulate };
   const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
   await seatMembers(server, scenario, turnrow);
   io.stdout(
@@ -91,15 +83,24 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     io.stderr(problemLines(config.problems));
     return 2;
   }
+  const { token, dataFolder } = config.value;
+  const settings =
+    token === undefined ? exampleSettings(io.root) : loadShopSettings(io.root, dataFolder);
+  if (!settings.ok) {
+    io.stderr(problemLines(settings.problems));
+    return 2;
+  }
   const workshop = await openWorkshop(io.root);
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
-  const { token } = config.value;
   const secrets = token === undefined ? [] : [token];
   const log = createLog((line) => io.stderr(`${line}\n`), Date.now, secrets);
-  const ground = { config: config.value, workshop: workshop.value, log, io };
+  const ground = {
+    ...{ config: config.value, settings: settings.value },
+    ...{ workshop: workshop.value, log, io },
+  };
   try {
     return token === undefined ? await rehearse(ground) : await serve(token, ground);
   } catch (error) {

@@ -30,7 +30,7 @@ function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>
 
 /** Reads flows/ and locales/; every mistake in either comes back at once. */
 export async function openWorkshop(root: string): Promise<Result<Workshop>> {
-  const knowledge = await loadKnowledge(join(root, "flows"));
+  const knowledge = await loadKnowledge(join(root, "flows"), "usable");
   if (!knowledge.ok) return knowledge;
   const phrases = loadPhrases(root, statesOf(knowledge.value));
   if (!phrases.ok) return phrases;

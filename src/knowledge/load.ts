@@ -23,13 +23,22 @@ export interface FlowText {
 }
 
 /**
+ * How much is checked. `usable` leaves out whether every two faults can be told apart, which is
+ * half of the work and matters to those who write: with two alike the program still works.
+ */
+export type Depth = "whole" | "usable";
+
+/**
  * Reads and checks the knowledge: text, shape, references, sense, in this order.
  * @param folder the `flows/` folder
  * @returns the knowledge, or every mistake at once with its file and line; what cannot be read is
  *   set aside item by item, so that one mistake neither hides others nor is reported many times
  * @throws what the file system throws when a file cannot be read
  */
-export async function loadKnowledge(folder: string): Promise<Result<Knowledge>> {
+export async function loadKnowledge(
+  folder: string,
+  depth: Depth = "whole",
+): Promise<Result<Knowledge>> {
   const texts: FlowText[] = [];
   for (const name of folders) {
     for (const file of await yamlNames(join(folder, name))) {
@@ -38,13 +47,16 @@ export async function loadKnowledge(folder: string): Promise<Result<Knowledge>> 
     }
   }
   const stray = await strayFiles(folder);
-  const read = readKnowledge(texts);
+  const read = readKnowledge(texts, depth);
   if (stray.length === 0) return read;
   return { ok: false, problems: inOrder([...stray, ...(read.ok ? [] : read.problems)]) };
 }
 
 /** The part of `loadKnowledge` that touches no disk. */
-export function readKnowledge(texts: readonly FlowText[]): Result<Knowledge> {
+export function readKnowledge(
+  texts: readonly FlowText[],
+  depth: Depth = "whole",
+): Result<Knowledge> {
   const problems: Problem[] = [];
   const files: SourceFile[] = [];
   const unread: string[] = [];
@@ -62,7 +74,8 @@ export function readKnowledge(texts: readonly FlowText[]): Result<Knowledge> {
   // A misspelt id makes faults look alike and things look unused; that is one mistake, not three.
   const settled = shape.length + references.length + rows.length === 0;
   if (knowledge !== undefined && settled && gathered.broken.size === 0) {
-    problems.push(...checkDeadEnds(gathered, knowledge), ...checkApart(gathered, knowledge));
+    problems.push(...checkDeadEnds(gathered, knowledge));
+    if (depth === "whole") problems.push(...checkApart(gathered, knowledge));
   }
   if (problems.length > 0 || knowledge === undefined) {
     return { ok: false, problems: inOrder(problems) };

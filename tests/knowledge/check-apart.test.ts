@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { readKnowledge } from "../../src/knowledge/load.ts";
 import { nearestNeighbours } from "../../src/knowledge/separation.ts";
-import { knowledgeOf, problemsOf } from "./small-flows.ts";
+import { knowledgeOf, planted, problemsOf } from "./small-flows.ts";
 
 const alike = [
   { from: "    shows: { rest-volts: { good: nearly-always } }\n", to: "" },
@@ -38,6 +39,9 @@ describe("faults that nobody can tell apart", () => {
       check: "charge",
     });
   });
+
+  it("are no reason not to work with the knowledge: only whoever writes it must know", () =>
+    expect(readKnowledge(planted(...alike), "usable").ok).toBe(true));
 
   it("are not looked for on machines that cannot have both", () => {
     const diesel = { from: "    like: flat\n", to: "    like: flat\n    needs: { fuels: gas }\n" };
