@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { createRehearsalServer } from "../../src/rehearsal/server.ts";
 import { fileNameFor } from "../../src/store/file-name.ts";
 import { Hand } from "../helpers/e2e-hand.ts";
 import { killPrograms, programHome, removeFolder, startProgram } from "../helpers/e2e-program.ts";
@@ -36,18 +37,16 @@ describe("a start that cannot be", () => {
   it.concurrent(
     "with a token that Telegram does not know",
     async () => {
-      const shop = await Shop.open(home);
-      try {
-        const { code, says } = await failedStart({
-          TURNROW_TOKEN: `54321:${"x".repeat(35)}`,
-          TURNROW_API_ROOT: shop.server.url,
-        });
-        expect(code).toBe(1);
-        expect(says).toContain("does not know this bot token");
-        expectPlain(says);
-      } finally {
-        await shop.close();
-      }
+      const server = createRehearsalServer({ token: TOKEN });
+      await server.start();
+      const { code, says } = await failedStart({
+        TURNROW_TOKEN: `54321:${"x".repeat(35)}`,
+        TURNROW_API_ROOT: server.url,
+      });
+      await server.stop();
+      expect(code).toBe(1);
+      expect(says).toContain("does not know this bot token");
+      expectPlain(says);
     },
     MOST_MILLISECONDS,
   );
