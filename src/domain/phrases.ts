@@ -183,6 +183,8 @@ export interface Phrases {
   readonly outcomes: Outcomes;
   /** Short answers that mean something only where their observation was asked: by state. */
   readonly answers: ReadonlyMap<string, PhraseLists>;
+  /** What people call the thing that an observation looks at: "fuel tap". */
+  readonly names: PhraseLists;
   readonly urgency: { readonly high: readonly Pattern[]; readonly low: readonly Pattern[] };
   readonly redFlags: PhraseLists;
   readonly commands: PhraseLists;

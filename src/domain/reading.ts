@@ -113,6 +113,8 @@ export interface ReadOptions {
   /** System voltage; 12 when unknown. */
   readonly volts?: number;
   readonly expecting?: Expecting;
+  /** What the text is about, where it stands apart: the name of an entry. */
+  readonly label?: string;
   /** Epoch milliseconds, for dates; absent: dates are not read. */
   readonly now?: number;
 }
@@ -129,6 +131,7 @@ export interface ReaderModel {
 
 export interface ReaderObservation {
   readonly id: string;
+  readonly title: string;
   readonly kind: "states" | "number" | "list" | "text";
   readonly states: readonly {
     readonly id: string;

@@ -22,6 +22,7 @@ import {
 } from "./phrases-bench.ts";
 import { grammarOf, numbersOf } from "./phrases-grammar.ts";
 import type { PhrasesFile } from "./phrases-schema.ts";
+import { answersOf, namesOf, thingSigns } from "./phrases-things.ts";
 import { type Path, problemIn, type SourceFile } from "./source-file.ts";
 
 /** Turns a file of the right shape into phrases; everything that does not fit is a problem. */
@@ -45,7 +46,10 @@ export function buildPhrases(
     known: split(file.known ?? ""),
     grammar: grammarOf(bench, file.grammar),
     numbers: numbersOf(bench, file.numbers),
-    signs: Object.entries(file.signs).map(([id, sign]) => signOf(bench, id, sign)),
+    signs: [
+      ...Object.entries(file.signs).map(([id, sign]) => signOf(bench, id, sign)),
+      ...thingSigns(bench, file),
+    ],
     together: (file.together ?? []).map((rule, index) => togetherOf(bench, file, { rule, index })),
     measures: (file.measures ?? []).map((one, index) => {
       const path = ["measures", index];
@@ -69,6 +73,7 @@ export function buildPhrases(
     repairs: new Map(Object.entries(file.repairs ?? {})),
     outcomes: outcomesOf(bench, file),
     answers: answersOf(bench, file),
+    names: namesOf(bench, file),
     urgency: {
       high: patterns(bench, file.urgency.high, ["urgency", "high"]),
       low: patterns(bench, file.urgency.low, ["urgency", "low"]),
@@ -134,17 +139,6 @@ function outcomesOf(bench: Bench, file: PhrasesFile): Outcomes {
   const refs = (key: "cured" | "no-change" | "still") =>
     signRefs(bench, file, { text: file.outcomes?.[key] ?? "", path: ["outcomes", key] });
   return { cured: refs("cured"), noChange: refs("no-change"), still: refs("still") };
-}
-
-function answersOf(bench: Bench, file: PhrasesFile): Phrases["answers"] {
-  return new Map(
-    Object.entries(file.answers ?? {}).map(([observation, states]) => {
-      for (const state of Object.keys(states)) {
-        checkClaim(bench, { observation, state }, ["answers", observation, state]);
-      }
-      return [observation, lists(bench, states, ["answers", observation])] as const;
-    }),
-  );
 }
 
 function bandOf(

@@ -64,6 +64,15 @@ const numbers = z.strictObject({
   months: z.array(words).length(12),
 });
 
+/** A thing with its states: each name with each state is a phrase, in either order. */
+const thing = z.strictObject({
+  names: phrases,
+  sure: share.default(0.9),
+  /** True where name and state together may mean something else in a story. */
+  "only-asked": z.boolean().default(false),
+  states: z.record(z.string(), phrases),
+});
+
 /** Signs, denied ones with "not" before them, with commas between them. */
 const signRefs = z.string().min(1);
 
@@ -110,6 +119,7 @@ export const PhrasesFile = z.strictObject({
   acts: z.record(z.string(), phrases).optional(),
   repairs: z.record(z.string(), z.string().min(1)).optional(),
   outcomes: outcomes.optional(),
+  things: z.record(z.string(), thing).optional(),
   answers: z.record(z.string(), z.record(z.string(), phrases)).optional(),
   urgency: z.strictObject({ high: phrases, low: phrases }),
   "red-flags": z.record(z.string(), phrases),

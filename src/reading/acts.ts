@@ -87,7 +87,10 @@ interface Found {
   readonly mention: Mention;
 }
 
-/** The nearest word on it behind the act; before it only that it ran: "started after …". */
+/**
+ * The nearest word on it behind the act; before it only that it ran ("started after …"), or that
+ * parts were "already replaced".
+ */
 function outcomeOf(
   text: Clauses,
   done: Done,
@@ -100,7 +103,10 @@ function outcomeOf(
     if (same(mention) && isOneOf(cured, mention)) return { outcome: "cured", mention };
     if (!done.isRepair && isOneOf(still, mention)) return { outcome: "no-change", mention };
   }
-  const ran = near.findLast((one) => one.to <= done.from && same(one) && isOneOf(cured, one));
+  const before = near.filter((one) => one.to <= done.from && same(one));
+  const vain = before.findLast((one) => done.isRepair && isOneOf(noChange, one));
+  if (vain !== undefined) return { outcome: "no-change", mention: vain };
+  const ran = before.findLast((one) => isOneOf(cured, one));
   return ran === undefined ? null : { outcome: "cured", mention: ran };
 }
 

@@ -11,9 +11,10 @@ import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { plausibleRange, roundReading } from "./measures.ts";
 import { denials } from "./negation.ts";
+import type { Match } from "./patterns.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Scopes } from "./scopes.ts";
-import { spanOf } from "./span.ts";
+import { type Stretch, spanOf } from "./span.ts";
 import { matchTitles } from "./titles.ts";
 
 /** What a message answers to the open question; all empty when it does not. */
@@ -21,7 +22,9 @@ export interface Answer {
   readonly states: readonly StateReading[];
   readonly values: readonly ValueReading[];
   readonly implausible: readonly Implausible[];
-  readonly covered: readonly { readonly from: number; readonly to: number }[];
+  readonly covered: readonly Stretch[];
+  /** Words that say the answer and are not about anything else; null where it is the whole. */
+  readonly said: Stretch | null;
 }
 
 export interface AnswerInput {
@@ -32,7 +35,7 @@ export interface AnswerInput {
   readonly volts: number;
 }
 
-const noAnswer: Answer = { states: [], values: [], implausible: [], covered: [] };
+const noAnswer: Answer = { states: [], values: [], implausible: [], covered: [], said: null };
 
 /** A button chosen by its number, or by its whole title. */
 const SURE_OF_CHOICE = 0.97;
@@ -50,7 +53,7 @@ export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput
   const offered =
     expecting.offered ??
     observation.states.map((state) => ({ state: state.id, title: state.title }));
-  const chosen =
+  const chosen: Chosen | null =
     byQuantity(observation.id, input) ??
     byNumber(text, offered, input.language) ??
     byShortAnswer(text, observation.id, input.language) ??
@@ -66,13 +69,15 @@ export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput
     source,
     span: spanOf(text, whole),
   };
-  return { ...noAnswer, states: [reading], covered: [whole] };
+  return { ...noAnswer, states: [reading], covered: [whole], said: chosen.at ?? null };
 }
 
 interface Chosen {
   readonly state: string;
   /** How much of the title was said, in (0, 1]. */
   readonly share: number;
+  /** The words that say it; absent: the whole message. */
+  readonly at?: Stretch;
 }
 
 /** "three weeks", "minus ten": a quantity where the state is a band of one. */
@@ -107,18 +112,31 @@ function byNumber(
   return state === undefined ? null : { state, share: 1 };
 }
 
-/** Longer messages are stories; the phrases read them better. */
+/** Longer answers are stories; the phrases read them better. */
 const LONGEST_SHORT_ANSWER = 8;
+/** "broken, and the flywheel has turned on the shaft": the answer is what comes first. */
+const SHARE_OF_FIRST = 0.9;
 
 /** "seen", "soaked": words that mean something only where this was asked. */
 function byShortAnswer(text: Clauses, observation: string, language: Language): Chosen | null {
-  if (text.tokens.length > LONGEST_SHORT_ANSWER) return null;
-  const matches = language.answers.get(observation)?.longest(text) ?? [];
-  const states = new Set(matches.map((match) => match.owner));
-  const [state] = states;
-  if (state === undefined || states.size > 1) return null;
-  const isDenied = denials(text, matches, language.words).includes(true);
-  return isDenied ? null : { state, share: SURE_OF_SHORT };
+  const end = text.clauses.findIndex((clause) => clause !== text.clauses[0]);
+  const first = end === -1 ? text.tokens.length : end;
+  if (Math.min(first, text.tokens.length) > LONGEST_SHORT_ANSWER) return null;
+  const all = language.answers.get(observation)?.longest(text) ?? [];
+  const isShort = text.tokens.length <= LONGEST_SHORT_ANSWER;
+  const whole = isShort ? saidIn(text, all, language) : null;
+  if (whole !== null) return { ...whole, share: SURE_OF_SHORT };
+  const begun = all.filter((match) => match.to <= first);
+  const said = saidIn(text, begun, language);
+  return said === null ? null : { ...said, share: SURE_OF_SHORT * SHARE_OF_FIRST };
+}
+
+/** The one state that is said and not denied. */
+function saidIn(text: Clauses, matches: readonly Match<string>[], language: Language) {
+  const [match, ...others] = matches;
+  if (match === undefined || others.some((one) => one.owner !== match.owner)) return null;
+  if (denials(text, matches, language.words).includes(true)) return null;
+  return { state: match.owner, at: { from: match.from, to: others.at(-1)?.to ?? match.to } };
 }
 
 function ordinalOf(stem: string, language: Language): number | undefined {
@@ -144,7 +162,7 @@ function valueAnswer(text: Clauses, observation: ReaderObservation, input: Answe
   const probability = same === undefined ? SURE_OF_OTHER_UNIT : SURE_OF_VALUE;
   const spread = roundReading(quantity.spread);
   const reading: ValueReading = { ...base, spread, probability, hedge, source };
-  return { ...noAnswer, values: [reading], covered: [quantity] };
+  return { ...noAnswer, values: [reading], covered: [quantity], said: quantity };
 }
 
 /** A hydrometer's scale is read as 1265 or as 1.265. */

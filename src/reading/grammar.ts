@@ -25,6 +25,8 @@ export interface Language {
   readonly acts: PatternIndex<string>;
   /** Short answers to each observation's question, by state. */
   readonly answers: ReadonlyMap<string, PatternIndex<string>>;
+  /** What people call the thing that an observation looks at. */
+  readonly names: PatternIndex<string>;
   /** Near and unless words of each measure, and of each band, by position in the phrases. */
   readonly places: PatternIndex<Place>;
   readonly words: GrammarWords;
@@ -87,6 +89,7 @@ export function compileLanguage(phrases: Phrases): Language {
         ([id, states]) => [id, createPatternIndex(lexicon, [...states])] as const,
       ),
     ),
+    names: createPatternIndex(lexicon, phrases.names),
     places: createPatternIndex<Place>(lexicon, placesOf(phrases)),
     words: {
       not: stemsOf(grammar.not),

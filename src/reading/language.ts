@@ -123,7 +123,9 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...phrases.signs.flatMap((sign) => sign.say),
     ...phrases.measures.flatMap((measure) => [...measure.near, ...measure.unless]),
     ...phrases.bands.flatMap((band) => [...band.near, ...band.unless]),
-    ...[...lists, phrases.machines, phrases.acts].flatMap((list) => [...list.values()].flat()),
+    ...[...lists, phrases.machines, phrases.acts, phrases.names].flatMap((list) =>
+      [...list.values()].flat(),
+    ),
     ...[...phrases.answers.values()].flatMap((states) => [...states.values()].flat()),
     ...phrases.replaced,
     ...phrases.notReplaced,

@@ -64,11 +64,10 @@ function readOne(key: string, value: string, tools: FactTools): FactReading {
     const plain = observation === undefined ? null : plainState(observation, value);
     if (plain !== null) return { ...nothing, understood: [plain] };
   }
-  const answered = answer(key, value, tools);
-  if (answered !== null) return answered;
-  // Without the colon, so that "lights: bright" reads as one phrase.
-  const read = tools.reader.read(`${key.replaceAll(/[-_]/g, " ")} ${value}`, tools.options);
-  const understood = read.understood.filter((one) => !isAfterwards(one));
+  const label = key.replaceAll(/[-_]/g, " ");
+  const options = { ...tools.options, label: tools.model.observations.has(key) ? key : label };
+  const read = tools.reader.read(value, options);
+  const understood = read.understood.filter((one) => key === ON_START || !isAfterwards(one));
   const { denied, acts, ambiguous } = read;
   const placed = [understood, denied, acts, ambiguous, read.replaced].some((of) => of.length > 0);
   return { understood, denied, acts, ambiguous, notUnderstood: placed ? [] : [`${key}: ${value}`] };
@@ -93,14 +92,4 @@ function plainState(observation: ReaderObservation, value: string): Understood |
     source: "self",
     span: [0, value.length],
   };
-}
-
-/** The value as an answer to the question that the key names. */
-function answer(key: string, value: string, tools: FactTools): FactReading | null {
-  if (!tools.model.observations.has(key)) return null;
-  const read = tools.reader.read(value, { ...tools.options, expecting: { observation: key } });
-  const own = read.understood.filter((one) => one.observation === key);
-  if (own.length === 0) return null;
-  const { understood, denied, acts, ambiguous } = read;
-  return { understood, denied, acts, ambiguous, notUnderstood: [] };
 }

@@ -7,6 +7,7 @@ export function readerModel(knowledge: Knowledge): ReaderModel {
   for (const [id, observation] of knowledge.observations) {
     observations.set(id, {
       id,
+      title: observation.title,
       kind: observation.kind,
       states: observation.states,
       scalesWithVolts: observation.scalesWithVolts,

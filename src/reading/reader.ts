@@ -1,10 +1,20 @@
 import type { Phrases } from "../domain/phrases.ts";
-import type { Reader, ReaderModel } from "../domain/reading.ts";
+import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { compileLanguage } from "./grammar.ts";
+import { createLabelReader, type LabelReader } from "./labels.ts";
 import { createKindMatcher } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
-import { type Compiled, understand } from "./understand.ts";
+import { type Compiled, type UnderstandInput, understand } from "./understand.ts";
+
+interface Labelled extends Compiled {
+  readonly labelOf: LabelReader;
+}
+
+/** A short name, a colon, and the rest of the line. */
+const LABEL = /^\s*([^:=\n]{2,60})[:=]/;
+/** Longer texts are stories. */
+const LONGEST_LABELLED = 300;
 
 /**
  * A reader of what people type, by rules alone. Reading takes time linear in the text and never
@@ -13,9 +23,10 @@ import { type Compiled, understand } from "./understand.ts";
  * @param phrases how each language says things; at least one
  */
 export function createReader(phrases: readonly Phrases[], model: ReaderModel): Reader {
-  const compiled = phrases.map((one): Compiled => {
+  const compiled = phrases.map((one): Labelled => {
     const language = compileLanguage(one);
-    return { language, numbers: createNumberReader(language.lexicon, one.numbers, language.times) };
+    const numbers = createNumberReader(language.lexicon, one.numbers, language.times);
+    return { language, numbers, labelOf: createLabelReader(language, model) };
   });
   const kindOf = createKindMatcher(model.machines);
   return {
@@ -24,8 +35,41 @@ export function createReader(phrases: readonly Phrases[], model: ReaderModel): R
         options.languages.includes(language.phrases.language),
       );
       const tried = wanted.length === 0 ? compiled : wanted;
-      const results = tried.map((one) => understand(text, one, { model, options, kindOf }));
+      const results = tried.map((one) => readIn(text, one, { model, options, kindOf }));
       return chooseLanguage(text, results, options.languages);
     },
   };
+}
+
+/** Where words stand under a name, they are first tried as the answer about the thing it names. */
+function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingResult {
+  const { label: given, expecting } = input.options;
+  const inText = given === undefined ? labelIn(text) : null;
+  const label = given ?? inText?.[1]?.trim();
+  if (label === undefined || expecting !== undefined) return understand(text, one, input);
+  const observation = one.labelOf(label);
+  if (observation !== null) {
+    const options = { ...input.options, expecting: { observation } };
+    const answered = understand(withoutLabel(text, inText), one, { ...input, options });
+    if (isAbout(answered, observation)) return answered;
+  }
+  return understand(given === undefined ? text : `${given} ${text}`, one, input);
+}
+
+function labelIn(text: string): RegExpExecArray | null {
+  const isLine = text.length <= LONGEST_LABELLED && !text.trim().includes("\n");
+  const found = isLine ? LABEL.exec(text) : null;
+  return found === null || text.slice(found[0].length).trim() === "" ? null : found;
+}
+
+/** Blanks in its place, so that spans stay those of the whole text. */
+function withoutLabel(text: string, label: RegExpExecArray | null): string {
+  const length = label?.[0].length ?? 0;
+  return " ".repeat(length) + text.slice(length);
+}
+
+function isAbout(result: ReadingResult, observation: string): boolean {
+  return [...result.understood, ...result.denied, ...result.implausible].some(
+    (one) => one.observation === observation,
+  );
 }

@@ -4,6 +4,7 @@ import type {
   ReaderModel,
   ReadingResult,
   ReadOptions,
+  Span,
   Understood,
 } from "../domain/reading.ts";
 import { type ActsTold, actsTold } from "./acts.ts";
@@ -89,6 +90,7 @@ export function understand(
       measured,
       others: [...banded.readings, ...replaced],
       answer,
+      said: answer?.said ? spanOf(clauses, answer.said) : null,
       expected,
     }),
     notUnderstood: uncovered(clauses, covered, { language, marked: scopes.marked }),
@@ -130,6 +132,8 @@ interface Parts {
   readonly measured: Measured;
   readonly others: readonly Understood[];
   readonly answer: Answer | null;
+  /** The words of the answer. */
+  readonly said: Span | null;
   readonly expected: string | undefined;
 }
 
@@ -139,18 +143,16 @@ function merge({
   measured,
   others,
   answer,
+  said,
   expected,
 }: Parts): Pick<ReadingResult, "understood" | "ambiguous"> {
   const answered = [...(answer?.states ?? []), ...(answer?.values ?? [])];
   const read = [...settled.understood, ...others, ...measured.values];
   const open = [...settled.ambiguous, ...measured.ambiguous];
   if (answered.length > 0 || expected === undefined) {
-    const number = answer?.values[0]?.span;
-    // One number is one reading: where it answers the question, it was not taken elsewhere.
+    // What answers the question was not said about anything else.
     const beside = read.filter(
-      (one) =>
-        one.observation !== answered[0]?.observation &&
-        !("value" in one && number !== undefined && number[0] === one.span[0]),
+      (one) => one.observation !== answered[0]?.observation && !overlap(one.span, said),
     );
     const ambiguous = answered.length > 0 ? [] : open;
     return { understood: once([...answered, ...beside]), ambiguous };
@@ -158,6 +160,10 @@ function merge({
   const meant = open.flatMap((one) => meantBy(one, expected));
   const narrowed = open.filter((one) => meantBy(one, expected).length === 0);
   return { understood: once([...read, ...meant]), ambiguous: narrowed };
+}
+
+function overlap(one: Span, other: Span | null): boolean {
+  return other !== null && one[0] < other[1] && other[0] < one[1];
 }
 
 /** One reading for each thing said: signs and quantities may say the same. */

@@ -63,15 +63,15 @@ export function coreModel(): ReaderModel {
   observations.set("recent-event", stated("recent-event", "list", events));
   observations.set("recent-work", stated("recent-work", "list", work));
   for (const [id, plausible] of Object.entries(volts)) {
-    const base = { id, kind: "number" as const, states: [], unit: "V", scalesWithVolts: true };
-    observations.set(id, { ...base, plausible });
+    const base = { id, title: id, kind: "number" as const, states: [] };
+    observations.set(id, { ...base, unit: "V", scalesWithVolts: true, plausible });
   }
   for (const [id, most] of [
     ["starter-amps", 1500],
     ["resting-draw", 20],
   ] as const) {
-    const base = { id, kind: "number" as const, states: [], unit: "A", scalesWithVolts: false };
-    observations.set(id, { ...base, plausible: [0, most] });
+    const base = { id, title: id, kind: "number" as const, states: [] };
+    observations.set(id, { ...base, unit: "A", scalesWithVolts: false, plausible: [0, most] });
   }
   return {
     observations,
@@ -93,7 +93,7 @@ export function coreModel(): ReaderModel {
 function stated(id: string, kind: ReaderObservation["kind"], list: string): ReaderObservation {
   const ids = list.split(" ").filter((state) => state !== "");
   const titled = ids.map((state) => ({ id: state, title: state.replaceAll("-", " ") }));
-  return { id, kind, scalesWithVolts: false, states: titled };
+  return { id, title: id, kind, scalesWithVolts: false, states: titled };
 }
 
 function machine(
