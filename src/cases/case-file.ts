@@ -1,4 +1,4 @@
-import type { Evidence, MachineFacts, Report } from "../domain/evidence.ts";
+import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type {
   ActTold,
@@ -10,8 +10,8 @@ import type {
 } from "../domain/reading.ts";
 import { type Fuel, fuels, type Performer } from "../domain/vocabulary.ts";
 import { matchMachineKind } from "../reading/machine-kind.ts";
-import { readFact } from "../reading/read-fact.ts";
-import { addsTo, joinLists, leavesOpen, reportsFrom } from "../talk/reports.ts";
+import { type FactReading, readFact } from "../reading/read-fact.ts";
+import { addsTo, leavesOpen, reportsFrom } from "../talk/reports.ts";
 
 /** A written-down case: what was known, by whom. Only `id` is certain to be there. */
 export interface CaseFile {
@@ -169,10 +169,13 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   const heard = (teller: Teller, entries: CaseFile["operator"]): Parted => {
     const read = Object.entries(entries).map(([key, value]) => readFact(key, value, tools));
     notUnderstood.push(...read.flatMap((one) => one.notUnderstood));
-    const understood = read.flatMap((one) => one.understood);
-    const denied = read.flatMap((one) => one.denied);
-    return part({ teller, understood, denied, acts: read.flatMap((one) => one.acts) }, knowledge);
+    const acts = read.flatMap((one) => one.acts);
+    const found = read.map((one) => (one.afterwards ? stillTrue(one, teller, changeable) : one));
+    const understood = found.flatMap((one) => one.understood);
+    const denied = found.flatMap((one) => one.denied);
+    return part({ teller, understood, denied, acts }, knowledge);
   };
+  const changeable = new Set([...knowledge.acts.values()].flatMap((act) => act.makesStale));
   const opening = part({ ...said, teller: "opening" }, knowledge);
   const operator = heard("operator", file.operator);
   const technician = heard("technician", file.technician);
@@ -188,27 +191,16 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   };
 }
 
-/** What is known of a case once this teller has spoken. */
-export function evidenceOf(read: ReadCase, upTo: Teller): Evidence {
-  const spoken = tellers.slice(0, tellers.indexOf(upTo) + 1);
-  const reports = spoken.flatMap((teller) => read[teller]);
-  return evidenceFrom(
-    reports,
-    read.acts.filter(({ toldIn }) => spoken.includes(toldIn)),
-  );
-}
-
 /**
- * Evidence of the chosen reports; acts follow in order, each opening an epoch. What one person
- * told of twice was done once, and the later telling stands.
+ * What an entry "after …" says of the machine as found: nothing where a technician tells what came
+ * of the work, else what no act changes.
  */
-export function evidenceFrom(reports: readonly Report[], acts: readonly CaseAct[]): Evidence {
-  const once = acts.filter(
-    (act, at) => !acts.some((one, other) => other > at && one.act === act.act && one.by === act.by),
-  );
-  const done = once.map(({ act, outcome, by }, index) => ({ act, epoch: index + 1, by, outcome }));
-  const told = once.flatMap(({ report }, index) =>
-    report === null ? [] : [{ ...report, epoch: index + 1 }],
-  );
-  return { reports: joinLists([...reports, ...told]), acts: done };
+function stillTrue(
+  { understood, denied }: Pick<FactReading, "understood" | "denied">,
+  teller: Teller,
+  changeable: ReadonlySet<string>,
+) {
+  const stays = ({ observation }: { readonly observation: string }): boolean =>
+    teller !== "technician" && !changeable.has(observation);
+  return { understood: understood.filter(stays), denied: denied.filter(stays) };
 }

@@ -4,7 +4,8 @@ import type { Evidence, Report, Situation } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { AT_MACHINE } from "../talk/place.ts";
-import { type CaseAct, evidenceFrom, type ReadCase } from "./case-file.ts";
+import { evidenceFrom } from "./case-evidence.ts";
+import type { CaseAct, ReadCase } from "./case-file.ts";
 
 /** More questions than this no operator bears; reaching it is a fault of the stopping rule. */
 const MOST_QUESTIONS = 40;

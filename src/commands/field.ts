@@ -1,6 +1,7 @@
 import { readdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
-import { evidenceOf, type ReadCase, readCase } from "../cases/case-file.ts";
+import { evidenceOf } from "../cases/case-evidence.ts";
+import { type ReadCase, readCase } from "../cases/case-file.ts";
 import { simulateInterview } from "../cases/simulated-interview.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import type { Model } from "../diagnosis/model.ts";

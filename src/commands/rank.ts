@@ -1,4 +1,5 @@
-import { evidenceOf, type ReadCase, readCase } from "../cases/case-file.ts";
+import { evidenceOf } from "../cases/case-evidence.ts";
+import { type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import type { Model } from "../diagnosis/model.ts";
 import { triage } from "../diagnosis/triage.ts";

@@ -105,6 +105,8 @@ export interface Grammar {
   readonly joins: readonly string[];
   /** Words after which what follows is what happens now: "then", "now". */
   readonly sequence: readonly string[];
+  /** Words at the beginning of a label: what follows was so only after something was done. */
+  readonly after: readonly string[];
   /** Words left aside at the edge of a clause: "still nothing" is "nothing". */
   readonly fillers: readonly string[];
   readonly now: readonly Pattern[];

@@ -98,6 +98,8 @@ export interface ReadingResult {
   readonly urgency: "high" | "low" | null;
   readonly redFlags: readonly Found[];
   readonly command: Command | null;
+  /** The label says that it was so only once something had been done: "after cleaning". */
+  readonly afterwards: boolean;
 }
 
 /** An open question: typed answers are first tried as one of its states. */

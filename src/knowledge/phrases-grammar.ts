@@ -14,6 +14,7 @@ export function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     perceive: split(file.perceive),
     joins: split(file.joins),
     sequence: split(file.sequence),
+    after: split(file.after ?? ""),
     fillers: split(file.fillers),
     now: patterns(bench, file.now, at("now")),
     before: patterns(bench, file.before, at("before")),

@@ -36,6 +36,7 @@ const grammar = z.strictObject({
   perceive: words,
   joins: words,
   sequence: words,
+  after: words.optional(),
   fillers: words,
   now: phrases,
   before: phrases,

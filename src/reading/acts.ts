@@ -32,8 +32,8 @@ const REACH = 10;
 /**
  * What was done about the trouble and what came of it: "charged it, no better", "new coil and it
  * started", "started after the clamps were cleaned". Without an outcome it is no act but a thing
- * that happened. What was done in vain is no event before the trouble, and that it ran after
- * something was done is no state of the machine as found.
+ * that happened. What was done is then no event before the trouble, and how things were after it,
+ * cleaned or running, is no state of the machine as found.
  */
 export function actsTold(text: Clauses, words: ActWords): ActsTold {
   const acts: ActTold[] = [];
@@ -48,7 +48,7 @@ export function actsTold(text: Clauses, words: ActWords): ActsTold {
     acts.push({ act: done.act, outcome, span: spanOf(text, done) });
     covered.push(done);
     if (outcome === "cured") spoken.add(mention);
-    else for (const one of near) if (overlaps(one, done)) spoken.add(one);
+    for (const one of near) if (overlaps(one, done)) spoken.add(one);
   }
   return { acts, spoken, covered };
 }

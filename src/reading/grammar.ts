@@ -47,6 +47,7 @@ export interface GrammarWords {
   readonly perceive: ReadonlySet<string>;
   readonly joins: ReadonlySet<string>;
   readonly sequence: ReadonlySet<string>;
+  readonly after: ReadonlySet<string>;
   readonly fillers: ReadonlySet<string>;
   /** Place of a button by the stem of its ordinal; -1 = the last. */
   readonly ordinals: ReadonlyMap<string, number>;
@@ -100,6 +101,7 @@ export function compileLanguage(phrases: Phrases): Language {
       perceive: stemsOf(grammar.perceive),
       joins: stemsOf(grammar.joins),
       sequence: stemsOf(grammar.sequence),
+      after: stemsOf(grammar.after),
       fillers: stemsOf([...grammar.joins, ...grammar.sequence, ...grammar.fillers]),
       ordinals: new Map(
         [...phrases.numbers.ordinals].map(([word, place]) => [

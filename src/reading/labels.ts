@@ -1,5 +1,5 @@
 import type { ReaderModel } from "../domain/reading.ts";
-import { cutClauses } from "./clauses.ts";
+import { type Clauses, cutClauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { tokenise } from "./tokens.ts";
 
@@ -12,7 +12,7 @@ const LONGEST_LABEL = 6;
 /**
  * Which observation a label means that somebody put before an answer: "flywheel key: sheared". A
  * label is the words of its id or of its title, or what people call the thing, with no other
- * telling word beside it.
+ * word beside it but "the", "my" and the like.
  */
 export function createLabelReader(language: Language, model: ReaderModel): LabelReader {
   const { lexicon } = language;
@@ -29,14 +29,13 @@ export function createLabelReader(language: Language, model: ReaderModel): Label
     if (model.observations.has(label)) return label;
     const clauses = cutClauses(lexicon.tokens(tokenise(label)), language.words);
     if (clauses.tokens.length > LONGEST_LABEL) return null;
-    return called(clauses, language, model) ?? byWords.get(keyOf(label)) ?? null;
+    return called(clauses, { language, model }) ?? byWords.get(keyOf(label)) ?? null;
   };
 }
 
 function called(
-  clauses: ReturnType<typeof cutClauses>,
-  language: Language,
-  model: ReaderModel,
+  clauses: Clauses,
+  { language, model }: { readonly language: Language; readonly model: ReaderModel },
 ): string | null {
   const matches = language.names.longest(clauses);
   const ids = new Set(matches.map((match) => match.owner));
@@ -44,8 +43,14 @@ function called(
   if (id === undefined || ids.size > 1 || !model.observations.has(id)) return null;
   const isBeside = clauses.tokens.some(
     (token, at) =>
-      !language.lexicon.isOrdinary(token.stem) &&
+      !language.words.politeness.has(token.stem) &&
       !matches.some(({ from, to }) => at >= from && at < to),
   );
   return isBeside ? null : id;
+}
+
+/** True for "after cleaning": what follows was so only once something had been done. */
+export function isAfterwards(label: string, { lexicon, words }: Language): boolean {
+  const [first] = lexicon.tokens(tokenise(label));
+  return first !== undefined && words.after.has(first.stem);
 }

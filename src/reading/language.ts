@@ -155,6 +155,7 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...grammar.perceive,
     ...grammar.joins,
     ...grammar.sequence,
+    ...grammar.after,
     ...grammar.fillers,
     ...numbers.words.keys(),
     ...numbers.ordinals.keys(),

@@ -18,6 +18,8 @@ export interface FactReading {
   /** What was done, where the entry tells what came of it. */
   readonly acts: readonly ActTold[];
   readonly ambiguous: readonly Ambiguous[];
+  /** It was so only once something had been done. */
+  readonly afterwards: boolean;
   /** Texts that nothing could be made of, as `key: value`. */
   readonly notUnderstood: readonly string[];
 }
@@ -46,6 +48,7 @@ export function readFact(key: string, value: unknown, tools: FactTools): FactRea
     denied: parts.flatMap((part) => part.denied),
     acts: parts.flatMap((part) => part.acts),
     ambiguous: parts.flatMap((part) => part.ambiguous),
+    afterwards: parts.some((part) => part.afterwards),
     notUnderstood: parts.flatMap((part) => part.notUnderstood),
   };
 }
@@ -55,6 +58,7 @@ const nothing: FactReading = {
   denied: [],
   acts: [],
   ambiguous: [],
+  afterwards: false,
   notUnderstood: [],
 };
 
@@ -67,17 +71,18 @@ function readOne(key: string, value: string, tools: FactTools): FactReading {
   const label = key.replaceAll(/[-_]/g, " ");
   const options = { ...tools.options, label: tools.model.observations.has(key) ? key : label };
   const read = tools.reader.read(value, options);
-  const understood = read.understood.filter((one) => key === ON_START || !isAfterwards(one));
-  const { denied, acts, ambiguous } = read;
+  const understood = read.understood.filter((one) => key === ON_START || !saysItRuns(one));
+  const { denied, acts, ambiguous, afterwards } = read;
   const placed = [understood, denied, acts, ambiguous, read.replaced].some((of) => of.length > 0);
-  return { understood, denied, acts, ambiguous, notUnderstood: placed ? [] : [`${key}: ${value}`] };
+  const found = { understood, denied, acts, ambiguous, afterwards };
+  return { ...found, notUnderstood: placed ? [] : [`${key}: ${value}`] };
 }
 
 /**
  * That the engine runs, said under a key of its own, tells what came of something ("new coil:
  * started", "light work: restarts") and never how the machine was found.
  */
-function isAfterwards(one: Understood): boolean {
+function saysItRuns(one: Understood): boolean {
   return "state" in one && one.observation === ON_START && one.state === "starts";
 }
 

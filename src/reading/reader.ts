@@ -2,7 +2,7 @@ import type { Phrases } from "../domain/phrases.ts";
 import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { compileLanguage } from "./grammar.ts";
-import { createLabelReader, type LabelReader } from "./labels.ts";
+import { createLabelReader, isAfterwards, type LabelReader } from "./labels.ts";
 import { createKindMatcher } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
 import { type Compiled, type UnderstandInput, understand } from "./understand.ts";
@@ -47,13 +47,14 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const inText = given === undefined ? labelIn(text) : null;
   const label = given ?? inText?.[1]?.trim();
   if (label === undefined || expecting !== undefined) return understand(text, one, input);
+  const whole = understand(given === undefined ? text : `${given} ${text}`, one, input);
+  const full = { ...whole, afterwards: isAfterwards(label, one.language) };
   const observation = one.labelOf(label);
-  if (observation !== null) {
-    const options = { ...input.options, expecting: { observation } };
-    const answered = understand(withoutLabel(text, inText), one, { ...input, options });
-    if (isAbout(answered, observation)) return answered;
-  }
-  return understand(given === undefined ? text : `${given} ${text}`, one, input);
+  // What was done and what came of it may stand on both sides of the colon.
+  if (observation === null || full.acts.length > 0) return full;
+  const options = { ...input.options, expecting: { observation } };
+  const answered = understand(withoutLabel(text, inText), one, { ...input, options });
+  return isAbout(answered, observation) ? answered : full;
 }
 
 function labelIn(text: string): RegExpExecArray | null {

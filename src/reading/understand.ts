@@ -101,6 +101,7 @@ export function understand(
     ...named(clauses, asides),
     machine: hinted.hints,
     command: commandOf(clauses, language),
+    afterwards: false,
   };
 }
 

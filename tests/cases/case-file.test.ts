@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type CaseFile, evidenceFrom, evidenceOf, readCase } from "../../src/cases/case-file.ts";
+import { type CaseFile, readCase } from "../../src/cases/case-file.ts";
 import type { MachineKind } from "../../src/domain/knowledge.ts";
 import type { MachineHints, Reader, ReadingResult, Understood } from "../../src/domain/reading.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
@@ -41,7 +41,7 @@ const knowledge = makeKnowledge({
   acts: [
     makeAct("give-a-jump", { yields: "jump-start" }),
     makeAct("move-everything", { yields: "controls-moved" }),
-    makeAct("charge-it"),
+    makeAct("charge-it", { makesStale: ["on-start"] }),
   ],
   machines: new Map([["ride-on-mower", mower]]),
 });
@@ -61,6 +61,7 @@ const nothingRead: ReadingResult = {
   urgency: null,
   redFlags: [],
   command: null,
+  afterwards: false,
 };
 
 interface Heard {
@@ -162,7 +163,7 @@ describe("the machine of a case file", () => {
       { opening: "mine", technician: { "battery-rest-volts": "5 V" } },
       { mine: hinted({ volts: 6 }) },
     );
-    expect(asked.map((one) => one.volts)).toEqual([undefined, 6, 6]);
+    expect(asked.map((one) => one.volts)).toEqual([undefined, 6]);
   });
 });
 
@@ -325,6 +326,17 @@ describe("the acts of a case file", () => {
       ["charge-it", "no-change"],
     ]);
   });
+  it("after which it was so do not count as found", () => {
+    const lamps = {
+      afterwards: true,
+      understood: [says("lights-on", "dim"), says("on-start", "slow")],
+    };
+    const phrases = { glow: lamps };
+    const told = (file: Partial<CaseFile>) => read(file, phrases);
+    const operator = told({ operator: { "after charging": "glow" } }).operator;
+    expect(operator.map((one) => one.observation)).toEqual(["lights-on"]);
+    expect(told({ technician: { "after charging": "glow" } }).technician).toEqual([]);
+  });
   it("that helped once do not end the trouble that an opening tells of", () => {
     const acts = [{ act: "charge-it", outcome: "cured" as const, span: [0, 1] as const }];
     expect(read({ opening: "hummed" }, { hummed: { acts } }).acts).toEqual([]);
@@ -349,66 +361,5 @@ describe("the acts of a case file", () => {
     const found = readCase(file, parts);
     expect(found.acts).toEqual([]);
     expect(found.operator.map((one) => one.observation)).toEqual(["controls-moved"]);
-  });
-});
-
-describe("the evidence of a case", () => {
-  it("has the acts done one after the other by the operator, each with what came of it", () => {
-    const { operator, acts } = read({
-      operator: { "controls-moved": "no-change", "jump-start": "cured", "on-start": "nothing" },
-    });
-    const evidence = evidenceFrom(operator, acts);
-    expect(evidence.acts).toEqual([
-      { act: "move-everything", epoch: 1, by: "operator", outcome: "no-change" },
-      { act: "give-a-jump", epoch: 2, by: "operator", outcome: "unknown" },
-    ]);
-    expect(evidence.reports.map((one) => [one.observation, one.epoch])).toEqual([
-      ["on-start", 0],
-      ["jump-start", 2],
-    ]);
-  });
-  it("grows with each teller, and what one told twice was done once", () => {
-    const phrases = { leads: { understood: [says("jump-start", "no-change")] } };
-    const found = read(
-      {
-        opening: "leads",
-        operator: { "jump-start": "cured", "lights-on": "dim" },
-        technician: { "controls-moved": "then-started", "on-start": "slow" },
-      },
-      phrases,
-    );
-    const at = (teller: "opening" | "operator" | "technician") => {
-      const { acts, reports } = evidenceOf(found, teller);
-      return [acts.map((act) => `${act.act} ${act.by}`), reports.map((one) => one.observation)];
-    };
-    expect(at("opening")).toEqual([["give-a-jump operator"], ["jump-start"]]);
-    expect(at("operator")).toEqual([["give-a-jump operator"], ["lights-on", "jump-start"]]);
-    expect(at("technician")).toEqual([
-      ["give-a-jump operator", "move-everything technician"],
-      ["lights-on", "on-start", "jump-start"],
-    ]);
-    const told = evidenceOf(found, "operator").reports.at(-1)?.said;
-    expect(told).toEqual({ kind: "states", weights: { cured: 1 } });
-  });
-  it("keeps the members that the opening named beside those the answers name", () => {
-    const { opening, operator, acts } = read(
-      { opening: "we welded it", operator: { "recent-event": ["charged"] } },
-      { welded: { understood: [says("recent-event", "welded")] } },
-    );
-    const { reports } = evidenceFrom([...opening, ...operator], acts);
-    expect(reports.map((one) => one.said)).toEqual([
-      { kind: "members", present: ["welded", "charged"], absent: [] },
-    ]);
-  });
-  it("does not mix the members of two reporters", () => {
-    const { operator, technician } = read({
-      operator: { "recent-event": "tipped" },
-      technician: { "recent-event": "welded" },
-    });
-    const { reports } = evidenceFrom([...operator, ...technician], []);
-    expect(reports.map((one) => [one.reporter, one.said])).toEqual([
-      ["operator", { kind: "members", present: ["tipped"], absent: [] }],
-      ["technician", { kind: "members", present: ["welded"], absent: [] }],
-    ]);
   });
 });
