@@ -440,6 +440,9 @@ visit-closed = Case { $number } is closed. Thank you.
 
 not-allowed = That is not yours to press.
 nothing-done = Nothing was changed.
+no-member = You do not belong to the people of { $shop } any more, so this was not put to a case. To report a machine of your own, write "/new", or ring { $phone }.
+taken-out = You do not belong to the people of { $shop } any more. Thank you. To report a machine of your own, just write.
+technician-gone = { $technician } is not in the shop any more: case { $number } waits for a technician.
 welcome-member = Welcome. You are now: { $role }.
 link-used-up = That link is used up or too old. Please ask for a new one, or ring { $phone }.
 role-owner = owner

@@ -3,6 +3,7 @@ import type { PersonDocument } from "../domain/documents.ts";
 import type { FileRef } from "../domain/effects.ts";
 import { foldCase } from "../domain/fold-case.ts";
 import { FollowUp } from "../domain/follow-up.ts";
+import { technicianGone } from "../talk/counter-hand.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { laterTurn, photoTurn } from "../talk/later.ts";
@@ -93,6 +94,10 @@ export function createFollow(parts: FollowParts): (told: Tell, update: string) =
         return toPerson(document.id, update, followUp);
       case "took-in":
         return toCase(document.id, update, (state, at) => tookInTurn(state, followUp, desk(at)));
+      case "technician.gone": {
+        const { person } = followUp;
+        return toCase(document.id, update, (state, at) => technicianGone(state, person, desk(at)));
+      }
       case "photo.came":
         return lookAt(document.id, update, followUp.file);
       default:

@@ -1,12 +1,14 @@
 import type { Member, Role } from "../domain/documents.ts";
-import type { Message, Phrase } from "../domain/effects.ts";
+import type { Message, Phrase, PlannedEffect } from "../domain/effects.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import { line, phrase, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
+import { tell as tellLater } from "../talk/follow-ups.ts";
 import { helpMessage, inviteLinkMessage } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
-import { redeem, SHOP, withChange, withInvite } from "./invites.ts";
+import type { Directory } from "./directory.ts";
+import { redeem, SHOP, type ShopBody, withChange, withInvite } from "./invites.ts";
 import type { Chance, Received } from "./ports.ts";
 
 interface Reader {
@@ -17,6 +19,7 @@ interface Reader {
 
 export interface MembersParts {
   readonly commit: Commit;
+  readonly directory: Directory;
   readonly chance: Chance;
   readonly desk: (now: number) => Desk;
   /** The link that brings somebody here with a token. */
@@ -30,6 +33,17 @@ export interface MembersParts {
 export function createMembers(parts: MembersParts) {
   const { commit, chance, readerOf, tell, toast } = parts;
   const desk = () => parts.desk(0);
+
+  /** Whoever is taken out is told so, and their open cases go back to the counter. */
+  function leaving(shop: ShopBody | null, person: string): PlannedEffect[] {
+    const member = shop?.members.find((one) => one.person === person);
+    if (member === undefined) return [];
+    const words = { lines: [line(phrase("taken-out", { shop: desk().shop.name }))] };
+    const event = { type: "technician.gone", person } as const;
+    const cases = parts.directory.cases({ technician: person, open: true });
+    return [say(member, words), ...cases.map(({ id }) => tellLater("case", id, { event }))];
+  }
+
   return {
     async invite(role: Role, incoming: Incoming, member: Member | null) {
       if (member === null || !may(member.role, "invite")) {
@@ -56,7 +70,8 @@ export function createMembers(parts: MembersParts) {
         const body = shop === null ? null : withChange(shop, person, change);
         if (body === null) return null;
         const done = { lines: [line(phrase("member-changed"))] };
-        return { body, effects: [say(readerOf(incoming), done)] };
+        const left = change === "out" ? leaving(shop, person) : [];
+        return { body, effects: [say(readerOf(incoming), done), ...left] };
       });
       return {};
     },

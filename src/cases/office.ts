@@ -16,6 +16,7 @@ import { lobbyCommands } from "../talk/lobby.ts";
 import { operatorTurn } from "../talk/operator-turn.ts";
 import { relayed } from "../talk/relay.ts";
 import { visitTurn } from "../talk/visit-turn.ts";
+import { caseOf, promptedCase, type Side } from "./case-of.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import type { Lobby } from "./lobby.ts";
@@ -36,7 +37,6 @@ export interface OfficeParts {
   readonly languages: readonly string[];
 }
 
-type Side = "operator" | "counter" | "visit";
 type Turn = (state: CaseState, heard: Heard, desk: Desk) => Decision;
 
 const turns: Readonly<Record<Side, Turn>> = {
@@ -173,26 +173,8 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     };
   }
 
-  /** The case about which this member of the shop was asked to write. */
-  function promptedCase(person: string, member: Member | null): string | null {
-    if (member === null) return null;
-    return directory.cases({ open: true, promptedBy: person })[0]?.id ?? null;
-  }
-
-  /** The case a person writes about: the visit they are on, else their own trouble. */
-  function caseOf(person: string, member: Member | null): { id: string; side: Side } | null {
-    const prompted = promptedCase(person, member);
-    if (prompted !== null) return { id: prompted, side: "counter" };
-    const visits = directory.cases({ technician: person, open: true });
-    // Of several, the one they are on: others are touched by their operators all the time.
-    const [visit] = [...visits].sort((a, b) => b.workedAt - a.workedAt);
-    if (visit !== undefined) return { id: visit.id, side: "visit" };
-    const own = directory.cases({ operator: person, open: true })[0];
-    return own === undefined ? null : { id: own.id, side: "operator" };
-  }
-
   async function words(incoming: Incoming, member: Member | null): Promise<Received> {
-    const about = caseOf(incoming.from.id, member);
+    const about = caseOf(directory, incoming.from.id, member);
     if (about !== null) return inCase(about.id, about.side, incoming);
     // Where there is no case, changed words are no news.
     if (incoming.what.kind === "edited") return {};
@@ -237,7 +219,8 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
       return what.press === null ? lobby.refuse(incoming) : pressed(what.press, incoming, member);
     }
     if (!incoming.direct) {
-      const prompted = what.kind === "text" ? promptedCase(incoming.from.id, member) : null;
+      const prompted =
+        what.kind === "text" ? promptedCase(directory, incoming.from.id, member) : null;
       return prompted === null
         ? lobby.group(incoming, member)
         : inCase(prompted, "counter", incoming);

@@ -28,6 +28,8 @@ export const FollowUp = z.discriminatedUnion("type", [
   z.object({ type: z.literal("still-fine") }),
   /** To a case: another one was found to be the same trouble. */
   z.object({ type: z.literal("took-in"), other: z.string(), by: z.string(), note: z.string() }),
+  /** To a case: its technician does not belong to the shop any more. */
+  z.object({ type: z.literal("technician.gone"), person: z.string() }),
   /** To a case: a photo came in and wants looking at. */
   z.object({ type: z.literal("photo.came"), file: z.string() }),
 ]);

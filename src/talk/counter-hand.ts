@@ -1,12 +1,13 @@
-import type { CaseHappening } from "../domain/case-events.ts";
+import { type CaseHappening, stamped } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
 import type { Message } from "../domain/effects.ts";
+import { applyEvent } from "../domain/fold-case.ts";
 import { advance } from "./advance.ts";
 import { back, type Given, withSlip } from "./counter-given.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { slipEffects } from "./slip.ts";
+import { slipEffects, slipReaders } from "./slip.ts";
 import { pinEffects, sheetEffects } from "./visit-sheet.ts";
 
 /** Causes that are kept of what was foreseen. */
@@ -93,6 +94,17 @@ export function assign(state: CaseState, person: string, given: Given): Decision
     ],
     toast: phrase("handed-to", { technician: name }),
   };
+}
+
+/** Its technician was taken out of the shop: the case is back, and the counter is told. */
+export function technicianGone(state: CaseState, person: string, desk: Desk): Decision {
+  const { technician, closed } = state;
+  if (technician === null || technician.id !== person || closed !== null) return nothingToDo;
+  const back: CaseHappening = { type: "case.taken-back" };
+  const after = applyEvent(state, stamped(back, { at: desk.now, by: "turnrow", update: null }));
+  const words = phrase("technician-gone", { technician: technician.name, number: state.id });
+  const told = slipReaders(desk).map((reader) => say(reader, { lines: [line(words)] }));
+  return { happenings: [back], effects: [...told, ...slipEffects(after, desk)] };
 }
 
 /** Takes the case back from whoever has it. */

@@ -22,7 +22,8 @@ interface Reader {
   readonly language: string;
 }
 
-const nobody: Reader = { chat: "", language: "en" };
+/** Somebody who has no chat here. */
+export const nobody: Reader = { chat: "", language: "en" };
 /** Where the technician of the case reads. */
 export const technicianOf = (state: CaseState): Reader => state.technician ?? nobody;
 

@@ -12,7 +12,7 @@ import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
 import { actCured, confirmCause, remedyResult } from "./visit-close.ts";
 import { couldNotTest, cutShort, handBackResult, ran } from "./visit-end.ts";
-import { type Given, goOn, put, repeatStep, technicianOf } from "./visit-proceed.ts";
+import { type Given, goOn, nobody, put, repeatStep, technicianOf } from "./visit-proceed.ts";
 import { changeRecord } from "./visit-record.ts";
 import { sheetEffects } from "./visit-sheet.ts";
 import { typedChoice } from "./visit-step.ts";
@@ -135,6 +135,14 @@ function words(state: CaseState, text: string, given: Given): Decision {
   return { happenings: [note], effects: [kept] };
 }
 
+/** A press is refused where it was made; whoever writes gets an answer in words. */
+function refused(state: CaseState, { incoming }: Heard, { shop }: Desk): Decision {
+  if (incoming.what.kind === "press") return { ...nothingToDo, toast: phrase("not-allowed") };
+  const had = state.technician?.id === incoming.from.id ? state.technician : nobody;
+  const lines = [line(phrase("no-member", { shop: shop.name, phone: shop.phone }))];
+  return { happenings: [], effects: [say({ ...had, chat: incoming.chat }, { lines })] };
+}
+
 /** What the technician who has the case does with it. */
 export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
   const { id } = heard.incoming.from;
@@ -142,8 +150,8 @@ export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision 
   // Whoever was taken out of the shop is a stranger at once, also to the cases they had.
   const belongs = desk.members.some((member) => member.person === id);
   const standing = handed && belongs ? "handed-technician" : "stranger";
-  if (!may(standing, "visit")) return { ...nothingToDo, toast: phrase("not-allowed") };
   const { what } = heard.incoming;
+  if (!may(standing, "visit")) return refused(state, heard, desk);
   const given = { heard, desk };
   if (what.kind === "press")
     return what.press === null ? nothingToDo : pressed(state, what.press, given);

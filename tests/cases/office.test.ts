@@ -70,6 +70,36 @@ describe("who may do what, tried the forbidden way", () => {
     expect(await office.state(id)).toEqual(before);
   });
 
+  it("answers in words when somebody who was taken out still writes about their case", async () => {
+    const { office, id } = await handed();
+    await office.press(OWNER, { revision: 0, act: "change-member", value: `${TECHNICIAN}:out` });
+    const before = await office.state(id);
+    await office.say(TECHNICIAN, "12.6 V at the battery");
+    const answer = (await office.heard(TECHNICIAN)).at(-1) ?? "";
+    expect(answer).toContain("do not belong to the people of Hill Farm workshop any more");
+    expect(answer).toContain("555 0100");
+    expect(await office.state(id)).toEqual(before);
+  });
+
+  it("still takes what they report as an operator of their own machine", async () => {
+    const { office } = await handed();
+    await office.press(OWNER, { revision: 0, act: "change-member", value: `${TECHNICIAN}:out` });
+    await office.command(TECHNICIAN, "new");
+    await office.say(TECHNICIAN, "my ride-on mower does nothing");
+    expect(office.directory.cases({ operator: TECHNICIAN })).toHaveLength(1);
+  });
+
+  it("tells whoever is taken out, and gives their cases back to the counter", async () => {
+    const { office, id } = await handed();
+    await office.press(OWNER, { revision: 0, act: "change-member", value: `${TECHNICIAN}:out` });
+    expect((await office.heard(TECHNICIAN)).at(-1)).toContain("do not belong");
+    await office.carryOver();
+    expect((await office.state(id)).technician).toBeNull();
+    expect((await office.heard(DISPATCHER)).join("\n")).toContain(
+      `Ilse is not in the shop any more: case ${id}`,
+    );
+  });
+
   it("lets nobody but the owner change who belongs to the shop, and nobody put the owner out", async () => {
     const { office } = await handed();
     const change = (who: string, value: string) =>

@@ -1,5 +1,6 @@
 /** Source files whose test stands under another name, because both are one behaviour. */
 export const coveredBy: Readonly<Record<string, string>> = {
+  "src/cases/case-of.ts": "tests/cases/office.test.ts",
   "src/cases/cancelled.ts": "tests/cases/postman.test.ts",
   "src/cases/delivery.ts": "tests/cases/postman.test.ts",
   "src/cases/move-chat.ts": "tests/cases/postman.test.ts",

@@ -1,8 +1,9 @@
 import { createEngineRoom } from "../../src/cases/engine-room.ts";
+import { createFollow } from "../../src/cases/follow.ts";
 import { createForget } from "../../src/cases/forget-person.ts";
 import { createLobby } from "../../src/cases/lobby.ts";
 import { createOffice } from "../../src/cases/office.ts";
-import type { Received } from "../../src/cases/ports.ts";
+import type { Received, Tell } from "../../src/cases/ports.ts";
 import type { Member } from "../../src/domain/documents.ts";
 import type { Effect, Press } from "../../src/domain/effects.ts";
 import { foldCase } from "../../src/domain/fold-case.ts";
@@ -81,7 +82,23 @@ export async function openOffice() {
       .flatMap(({ effect }) => (effect.do !== "tell" && effect.to.chat === to ? [effect] : []));
   }
 
+  const follow = createFollow({ commit, desk, look: async () => "not-checked" });
+
+  /** Carries over what one document has told another and is due, each once. */
+  async function carryOver(): Promise<void> {
+    const told: { id: string; effect: Tell }[] = [];
+    for (const kind of ["case", "person", "shop"] as const) {
+      for await (const { outbox } of store.all(kind)) {
+        for (const { id, effect, notBefore } of outbox) {
+          if (effect.do === "tell" && notBefore <= timers.now()) told.push({ id, effect });
+        }
+      }
+    }
+    for (const { id, effect } of told) await follow(effect, id);
+  }
+
   return {
+    carryOver,
     directory,
     say: (from: string, text: string) => send(from, { kind: "text", text }),
     command: (from: string, name: string, argument = "") =>
