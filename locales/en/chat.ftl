@@ -503,6 +503,17 @@ stray-technician = You have no open job. "jobs" lists them. To report a machine 
 counter-here = Slips of new cases will come to this group from now on.
 group-refused = I talk about cases only in the shop's own group and in private chats.
 
+duty-now = { $who } has the call-outs until { $until }.
+duty-nobody = Nobody has the call-outs now: dangers are told to everybody at the counter.
+duty-next = { $who }: { $from } to { $until }
+duty-what = Whoever has the call-outs is told of dangers at any hour, also in the quiet hours.
+duty-how-long = For how long shall { $who } have the call-outs?
+duty-span = { $from } to { $until }
+duty-set = { $who } has the call-outs: { $from } to { $until }.
+duty-yours = You have the call-outs: { $from } to { $until }. You are told of dangers at any hour.
+duty-ended = Nobody has the call-outs from now on.
+press-duty-nobody = Nobody from now on
+
 ## Help and settings
 
 help-operator = { $name }: tell me what your machine does, and I find out what may be wrong. You can also ring { $phone }.
@@ -519,6 +530,7 @@ command-jobs = your jobs
 command-calls = open calls
 command-call = note a phone call: /call Miller, baler tractor, only clicks
 command-find = look for a case
+command-duty = who has the call-outs
 command-report = what the cases add up to
 command-invite = invite somebody to the shop
 command-people = who belongs to the shop

@@ -21,7 +21,7 @@ function unaskedObservations(gathered: Gathered, knowledge: Knowledge): Problem[
   const faults = [...knowledge.faults.values()];
   return [...gathered.observations.values()].flatMap((place) => {
     const problems: Problem[] = [];
-    if (!asked.has(place.id)) {
+    if (!asked.has(place.id) && !place.value["told-only"]) {
       problems.push(
         problemAt(place, `No check and no act finds "${place.id}"; add a check, or remove it.`),
       );

@@ -85,6 +85,8 @@ export const ObservationText = z.strictObject({
   usual: RowText.optional(),
   "says-nothing": ids,
   context: z.boolean().default(false),
+  /** People tell of it unasked; no check asks. */
+  "told-only": z.boolean().default(false),
   "reported-by": z.partialRecord(Reporter, Reliability).optional(),
   combine: z.enum(["precedence", "noisy-or", "noisy-max"]).default("precedence"),
   "without-cause": RowText.optional(),

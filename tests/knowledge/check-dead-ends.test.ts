@@ -16,6 +16,19 @@ describe("dead ends", () => {
     ).toBe('No check and no act finds "season"; add a check, or remove it.');
   });
 
+  it("lets pass what people only tell unasked", () => {
+    const unasked =
+      "  ask-season: { title: Season, finds: season, step: talk, by: operator, ask: Which season?, minutes: 1 }\n";
+    const found = problemsOf(
+      { from: unasked, to: "" },
+      {
+        from: "    title: Season\n    states",
+        to: "    title: Season\n    told-only: true\n    states",
+      },
+    );
+    expect(found.map((one) => one.says)).toEqual([]);
+  });
+
   it("finds an observation that no fault shows in", () => {
     expect(says(", crank-volts: { low: 1 } }", " }")).toContain('No fault shows in "crank-volts"');
   });

@@ -214,6 +214,22 @@ describe("what the rows mean", () => {
     expect(likeliest("battery-shorted-cell", "battery-rest-volts")).toBe("cell-down");
   });
 
+  it("believes whoever names a bad part, a technician more than an operator", () => {
+    const found = knowledge.observations.get("found-bad");
+    const named = (by: "operator" | "technician") => {
+      const [present, absent] = found?.confusion[by] ?? [];
+      return (present?.[0] ?? 0) / (absent?.[0] ?? 1);
+    };
+    expect(named("technician")).toBeGreaterThan(10 * named("operator"));
+    for (const state of found?.states ?? []) {
+      const at = found?.states.indexOf(state) ?? -1;
+      const faults = [...knowledge.faults.values()].filter(
+        ({ rows }) => (rows.get("found-bad")?.[at] ?? 0) > 0.5,
+      );
+      expect(faults.length, state.id).toBeGreaterThan(0);
+    }
+  });
+
   it("gives low current with slow turning for resistance, high for drag", () => {
     // US Army TM 10-3930-671-24: low current and slow means resistance, high current and slow drag.
     const amps = states("starter-amps") ?? [];
