@@ -1,15 +1,15 @@
 import type { Evidence, Report } from "../domain/evidence.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
+import { impliedStart } from "../talk/implied-start.ts";
 import { joinLists } from "../talk/reports.ts";
 import { type CaseAct, type ReadCase, type Teller, tellers } from "./case-file.ts";
 
 /** What is known of a case once this teller has spoken. */
-export function evidenceOf(read: ReadCase, upTo: Teller): Evidence {
+export function evidenceOf(read: ReadCase, upTo: Teller, knowledge: Knowledge): Evidence {
   const spoken = tellers.slice(0, tellers.indexOf(upTo) + 1);
   const reports = spoken.flatMap((teller) => read[teller]);
-  return evidenceFrom(
-    reports,
-    read.acts.filter(({ toldIn }) => spoken.includes(toldIn)),
-  );
+  const acts = read.acts.filter(({ toldIn }) => spoken.includes(toldIn));
+  return evidenceFrom(reports, acts, knowledge);
 }
 
 /**
@@ -17,7 +17,11 @@ export function evidenceOf(read: ReadCase, upTo: Teller): Evidence {
  * which it ran is the last. What one person told of twice was done once, and the later telling
  * stands.
  */
-export function evidenceFrom(reports: readonly Report[], acts: readonly CaseAct[]): Evidence {
+export function evidenceFrom(
+  reports: readonly Report[],
+  acts: readonly CaseAct[],
+  knowledge: Knowledge,
+): Evidence {
   const once = lastCures(
     acts.filter(
       (act, at) =>
@@ -28,7 +32,8 @@ export function evidenceFrom(reports: readonly Report[], acts: readonly CaseAct[
   const told = once.flatMap(({ report }, index) =>
     report === null ? [] : [{ ...report, epoch: index + 1 }],
   );
-  return { reports: joinLists([...reports, ...told]), acts: done };
+  const implied = impliedStart(reports, knowledge) ?? [];
+  return { reports: joinLists([...reports, ...told].concat(implied)), acts: done };
 }
 
 /** Where more was done after it ran, it did not stay so; only the last cure stands as one. */

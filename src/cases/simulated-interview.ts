@@ -80,13 +80,13 @@ export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUES
       refused: progress.asked,
       urgency: "normal",
     };
-    const evidence = evidenceFrom(progress.reports, progress.acts);
+    const evidence = evidenceFrom(progress.reports, progress.acts, knowledge);
     const next = chooseNext(model, evidence, situation);
     if (next.kind === "stop") break;
     put(read, next.check, { knowledge, progress });
   }
   return {
-    evidence: evidenceFrom(progress.reports, progress.acts),
+    evidence: evidenceFrom(progress.reports, progress.acts, knowledge),
     asked: progress.asked.length,
     answered: progress.answered,
     questions: progress.asked,

@@ -36,15 +36,15 @@ function toldAt(stage: Stage, { read, model }: FieldCase): Told {
   const quiet = { asked: 0, answered: 0 };
   switch (stage) {
     case "opening":
-      return { evidence: evidenceOf(read, "opening"), ...quiet };
+      return { evidence: evidenceOf(read, "opening", model.knowledge), ...quiet };
     case "operator": {
       const { evidence, asked, answered } = simulateInterview(read, model);
       return { evidence, asked, answered };
     }
     case "operator-all":
-      return { evidence: evidenceOf(read, "operator"), ...quiet };
+      return { evidence: evidenceOf(read, "operator", model.knowledge), ...quiet };
     case "technician":
-      return { evidence: evidenceOf(read, "technician"), ...quiet };
+      return { evidence: evidenceOf(read, "technician", model.knowledge), ...quiet };
   }
 }
 

@@ -41,7 +41,9 @@ function situationOf(read: ReadCase): Situation {
 /** Ranks one case as read. */
 export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
   const { knowledge } = model;
-  const found = triage(model, evidenceOf(read, "technician"), situationOf(read), { seed: SEED });
+  const found = triage(model, evidenceOf(read, "technician", model.knowledge), situationOf(read), {
+    seed: SEED,
+  });
   const cautionsOf = (hazards: readonly string[]) =>
     [...new Set(hazards)].map((id) => word(wordKey("hazard", id, "caution")));
   const steps = found.plan.steps.map((step) => stepOut(step, cautionsOf(step.hazards), word));

@@ -3,6 +3,9 @@ import { evidenceFrom, evidenceOf } from "../../src/cases/case-evidence.ts";
 import type { CaseAct, ReadCase } from "../../src/cases/case-file.ts";
 import type { Report } from "../../src/domain/evidence.ts";
 import type { Reporter } from "../../src/domain/vocabulary.ts";
+import { workshop } from "../helpers/dialog.ts";
+
+const { knowledge } = workshop;
 
 const report = (observation: string, state: string, reporter: Reporter = "operator"): Report => ({
   observation,
@@ -24,7 +27,7 @@ const act = (id: string, given: Partial<CaseAct> = {}): CaseAct => ({
   ...given,
 });
 const outcomes = (acts: readonly CaseAct[]) =>
-  evidenceFrom([], acts).acts.map((one) => `${one.epoch} ${one.act} ${one.outcome}`);
+  evidenceFrom([], acts, knowledge).acts.map((one) => `${one.epoch} ${one.act} ${one.outcome}`);
 
 describe("the evidence of a case", () => {
   it("has the acts one after the other, each with who did it and what came of it", () => {
@@ -32,7 +35,7 @@ describe("the evidence of a case", () => {
       act("move", { outcome: "no-change" }),
       act("jump", { by: "technician", report: report("jump-start", "cured") }),
     ];
-    const evidence = evidenceFrom([report("on-start", "nothing")], acts);
+    const evidence = evidenceFrom([report("on-start", "nothing")], acts, knowledge);
     expect(evidence.acts).toEqual([
       { act: "move", epoch: 1, by: "operator", outcome: "no-change" },
       { act: "jump", epoch: 2, by: "technician", outcome: "unknown" },
@@ -44,7 +47,9 @@ describe("the evidence of a case", () => {
   });
   it("joins the members that one person named, and not those of two", () => {
     const reports = [events(["welded"]), events(["charged"]), events(["tipped"], "technician")];
-    expect(evidenceFrom(reports, []).reports.map((one) => [one.reporter, one.said])).toEqual([
+    expect(
+      evidenceFrom(reports, [], knowledge).reports.map((one) => [one.reporter, one.said]),
+    ).toEqual([
       ["operator", { kind: "members", present: ["welded", "charged"], absent: [] }],
       ["technician", { kind: "members", present: ["tipped"], absent: [] }],
     ]);
@@ -83,7 +88,7 @@ describe("the evidence of a case", () => {
       notUnderstood: [],
     };
     const at = (teller: "opening" | "operator" | "technician") => {
-      const { acts, reports } = evidenceOf(read, teller);
+      const { acts, reports } = evidenceOf(read, teller, knowledge);
       const told = reports.map(({ observation, said }) =>
         said.kind === "states" ? `${observation} ${Object.keys(said.weights).join()}` : observation,
       );
@@ -95,5 +100,10 @@ describe("the evidence of a case", () => {
       ["on-start nothing", "lights-on dim", "jump-start cured"],
     ]);
     expect(at("technician")[0]).toEqual(["jump", "move"]);
+  });
+
+  it("adds what a look at the smoke tells of the start", () => {
+    const told = evidenceFrom([report("smoke", "none")], [], knowledge).reports;
+    expect(told.map((one) => one.observation)).toEqual(["smoke", "on-start"]);
   });
 });
