@@ -2,6 +2,7 @@ import type { Member } from "../domain/documents.ts";
 import type { Message } from "../domain/effects.ts";
 import { line, phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
+import { dutyMessage } from "../talk/duty.ts";
 import {
   inviteMessage,
   type ListedCase,
@@ -101,6 +102,7 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
     find: where("see", find),
     call: where("note", () => ({ lines: [line(phrase("call-how"))] })),
     invite: where("invite", inviteMessage),
+    duty: where("roster", ({ member, now }) => dutyMessage({ ...desk(), now }, member)),
     people: where("see", ({ member }) => peopleMessage(desk().members, member)),
     member: where("remove-member", ({ argument }) => memberMessage(desk().members, argument)),
     report: where("report", () =>

@@ -7,6 +7,7 @@ import { forgetMessage, helpMessage, languageMessage, strayWords } from "../talk
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
+import { createDuty } from "./duty.ts";
 import { SHOP } from "./invites.ts";
 import { type Asked, createLists } from "./lobby-lists.ts";
 import { createMembers } from "./lobby-members.ts";
@@ -88,6 +89,7 @@ export function createLobby(parts: LobbyParts): Lobby {
   });
 
   const members = createMembers({ ...parts, readerOf, tell, toast });
+  const duty = createDuty({ commit, desk: parts.desk, readerOf, tell, toast });
   const forMembers = createLists(directory, desk);
 
   /** A list for a member; looking at the calls from the beginning is remembered. */
@@ -116,6 +118,7 @@ export function createLobby(parts: LobbyParts): Lobby {
 
   async function memberPress(press: Press, incoming: Incoming, member: Member) {
     const value = press.value ?? "";
+    if (press.act === "duty") return duty(value, incoming, member);
     if (press.act === "change-member") return members.change(value, incoming, member);
     if (press.act === "table" || press.act === "member") {
       return show(press.act, incoming, { member, argument: value, from: 0 });

@@ -52,7 +52,7 @@ export function createCarrier({ api, wording, codec, report, pace, print }: Carr
     const chat = effect.to.chat;
     const options = {
       ...(topic === undefined ? {} : { message_thread_id: topic }),
-      ...(effect.do === "say" && effect.quiet === true ? { disable_notification: true } : {}),
+      ...(effect.quiet === true ? { disable_notification: true } : {}),
       ...(call.keyboard === undefined ? {} : { reply_markup: call.keyboard }),
     };
     if (call.send === "place") {

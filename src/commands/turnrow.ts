@@ -159,6 +159,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       shop: settings,
       members: shop?.members ?? [],
       ...(shop?.counter === undefined ? {} : { counter: shop.counter }),
+      ...(shop?.duty === undefined ? {} : { duty: shop.duty }),
       others: () => directory.cases({ open: true }),
       now,
       next: engine.next,

@@ -64,12 +64,21 @@ export interface Invite {
   readonly by: string;
 }
 
+/** Somebody has the call-outs for a stretch of time; ms since 1970 UTC, `until` is past it. */
+export interface DutyShift {
+  readonly person: string;
+  readonly from: number;
+  readonly until: number;
+}
+
 export interface ShopDocument extends Ledger {
   readonly kind: "shop";
   readonly members: readonly Member[];
   readonly invites: readonly Invite[];
   /** Where slips go; absent: to every dispatcher privately. */
   readonly counter?: { readonly chat: string; readonly topic?: number };
+  /** Who has the call-outs when; of two for one moment the later entry counts. Absent: nobody. */
+  readonly duty?: readonly DutyShift[];
   /** Signs button data; made once. */
   readonly secret: string;
 }

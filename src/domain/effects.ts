@@ -115,6 +115,7 @@ export type Effect =
       readonly language: string;
       readonly message: Message;
       readonly slot: string;
+      readonly quiet?: boolean;
     }
   | {
       /** A follow-up for another document; applying it twice does nothing. */

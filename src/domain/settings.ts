@@ -28,6 +28,8 @@ export const ShopSettings = z.strictObject({
   privacyLink: z.url("a web address such as https://example.org/privacy").optional(),
   timeZone: z.string().default("UTC"),
   hours: z.partialRecord(z.enum(days), Hours).default({}),
+  /** Nobody is written to for what can wait; dangers are told at any hour. */
+  quietHours: Hours.default({ from: "21:00", to: "07:00" }),
   languages: z
     .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "a language such as en or pt-BR"))
     .min(1)

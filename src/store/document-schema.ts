@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { DocumentKind, DocumentOf } from "../cases/ports.ts";
 import type {
   CaseDocument,
+  DutyShift,
   Invite,
   MachineProfile,
   Member,
@@ -22,6 +23,10 @@ const member = exactly<Member>()(
   z.object({ person: text, name: text, chat: text, language: text, role }),
 );
 const invite = exactly<Invite>()(z.object({ digest: text, role, expires: z.number(), by: text }));
+
+const dutyShift = exactly<DutyShift>()(
+  z.object({ person: text, from: z.number(), until: z.number() }),
+);
 
 /** The file's own `format` is looked at before; here it is any number. */
 const ledger = {
@@ -58,6 +63,7 @@ export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<Document
       members: list(member),
       invites: list(invite),
       counter: z.object({ chat: text, topic: z.int().exactOptional() }).exactOptional(),
+      duty: list(dutyShift).exactOptional(),
       secret: text,
     }),
   ),

@@ -148,7 +148,14 @@ const effect = exactly<Effect>()(
       slot: text.exactOptional(),
       quiet: z.boolean().exactOptional(),
     }),
-    z.object({ do: z.literal("revise"), to, language: text, message, slot: text }),
+    z.object({
+      do: z.literal("revise"),
+      to,
+      language: text,
+      message,
+      slot: text,
+      quiet: z.boolean().exactOptional(),
+    }),
     z.object({
       do: z.literal("tell"),
       document: z.object({ kind: z.enum(["case", "person", "shop"]), id: text }),

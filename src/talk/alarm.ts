@@ -3,9 +3,10 @@ import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
+import { alarmCalls } from "./alarm-calls.ts";
 import { button, type Decision, line, phrase, say } from "./decision.ts";
 import { type Desk, type Heard, MINUTE } from "./desk.ts";
-import { slipEffects, slipReaders } from "./slip.ts";
+import { slipEffects } from "./slip.ts";
 
 /** The newest red flag that still stands in the way, or null. */
 export function standingFlag(state: CaseState): string | null {
@@ -34,32 +35,8 @@ export function alarmMessage(state: CaseState, flag: string, desk: Desk): Messag
   };
 }
 
-/**
- * Minutes after which the shop is told again of a danger that nobody has looked after: soon at
- * first, then less often, for half a day.
- */
-const REPEATS = [2, 5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 360, 480, 720] as const;
-
 /** Minutes after which somebody who had an emergency is offered the way on. */
 const AFTER_EMERGENCY = 10;
-
-function callEffects(state: CaseState, flag: string, desk: Desk): PlannedEffect[] {
-  const said = { number: state.id, flag: { know: wordKey("flag", flag) } };
-  const press = { case: state.id, revision: 0, act: "seen", value: flag };
-  const call = (key: string): Message => ({
-    lines: [line(phrase(key, said), "caution")],
-    buttons: [button(phrase("press-seen"), press)],
-  });
-  return slipReaders(desk).flatMap((reader) => [
-    say(reader, call("alarm-for-shop"), `alarm-${reader.key}`),
-    ...REPEATS.map((minutes) =>
-      say(reader, call("alarm-again"), `alarm-${reader.key}`, {
-        notBefore: desk.now + minutes * MINUTE,
-        cancelIf: { flagSeen: flag },
-      }),
-    ),
-  ]);
-}
 
 function wayOn(state: CaseState) {
   const press = (act: string) => ({ case: state.id, revision: state.revision, act });
@@ -105,7 +82,7 @@ export function raiseAlarm(
     effects: [
       say(state.operator, alarmMessage(after, flag, desk), "alarm"),
       ...laterWayOn(after, flag, desk),
-      ...callEffects(after, flag, desk),
+      ...alarmCalls(after, flag, desk),
       ...slipEffects(after, desk),
     ],
   };

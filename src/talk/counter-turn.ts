@@ -1,5 +1,6 @@
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
+import type { Member } from "../domain/documents.ts";
 import { book, offerWindows, pressedWindow, typedWindow, unbook } from "./booking.ts";
 import {
   actsMenu,
@@ -15,11 +16,12 @@ import { back, type Given, saying, withSlip } from "./counter-given.ts";
 import { assign, handOver, movedMeanwhile, takeBack } from "./counter-hand.ts";
 import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
+import { onDuty } from "./duty.ts";
 import { paperTo } from "./job-sheet.ts";
 import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
 import { phoneAnswers } from "./phone-intake.ts";
 import { askOperator, heardByPhone } from "./relay.ts";
-import { type CaseAct, may } from "./rights.ts";
+import { type CaseAct, may, type Standing } from "./rights.ts";
 import { slipMessage, slipSlot } from "./slip.ts";
 import { factsIn } from "./understand.ts";
 
@@ -146,9 +148,15 @@ function promptedWords(state: CaseState, text: string, given: Given): Decision |
     : book(state, window, given);
 }
 
+/** A technician is at the counter only while they have the call-outs. */
+function standingOf(member: Member | null, desk: Desk): Standing {
+  if (member?.role !== "technician") return member?.role ?? "stranger";
+  return onDuty(desk, desk.now)?.person === member.person ? "on-duty" : "technician";
+}
+
 /** What a dispatcher does with a case: press under its slip, or answer it with words. */
 export function counterTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
-  const standing = heard.member?.role ?? "stranger";
+  const standing = standingOf(heard.member, desk);
   const { what } = heard.incoming;
   const given = { heard, desk };
   if (what.kind === "press" && what.press !== null) {

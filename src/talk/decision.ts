@@ -88,6 +88,12 @@ export function revise(to: Recipient, message: Message, slot: string): PlannedEf
   return { effect: { do: "revise", to: address(to), language: to.language, message, slot } };
 }
 
+/** The same without a sound: for what can wait until somebody looks. */
+export function quietly(planned: PlannedEffect): PlannedEffect {
+  const { effect } = planned;
+  return effect.do === "tell" ? planned : { ...planned, effect: { ...effect, quiet: true } };
+}
+
 /** Changed words are no new answer, but the shop shall have them, and the person shall know. */
 export function keepEdited(
   to: Recipient,

@@ -1,7 +1,7 @@
 import type { ExpectedReading } from "../diagnosis/expected-readings.ts";
 import type { KnownMachine } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Member } from "../domain/documents.ts";
+import type { DutyShift, Member } from "../domain/documents.ts";
 import type { Address, Phrase } from "../domain/effects.ts";
 import type { MachineFacts } from "../domain/evidence.ts";
 import type { Incoming } from "../domain/incoming.ts";
@@ -34,6 +34,8 @@ export interface Desk {
   readonly members: readonly Member[];
   /** The dispatch group, where there is one; else every dispatcher is written to privately. */
   readonly counter?: Address;
+  /** Who has the call-outs when; absent: nobody. */
+  readonly duty?: readonly DutyShift[];
   /** What is kept of the operator who writes; absent: nothing. */
   readonly remembered?: Remembered;
   /** The other open cases; absent: none are known of. */

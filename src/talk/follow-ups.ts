@@ -53,9 +53,9 @@ function photoEffects(before: CaseState, after: CaseState): PlannedEffect[] {
 }
 
 function clockEffects(before: CaseState, after: CaseState, desk: Desk): PlannedEffect[] {
-  const { timeZone } = desk.shop;
+  const { timeZone, quietHours } = desk.shop;
   const later = (event: FollowUp, wait: number) =>
-    tell("case", after.id, { event, notBefore: notAtNight(desk.now + wait, timeZone) });
+    tell("case", after.id, { event, notBefore: notAtNight(desk.now + wait, timeZone, quietHours) });
   const isFirst = before.askedEver.length === 0 && after.open.operator !== null;
   const isClosed = before.closed === null && after.closed !== null;
   const isOver = isClosed && after.closed?.end !== "called-off" && after.aftermath === "unasked";

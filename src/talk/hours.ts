@@ -3,7 +3,7 @@ import { DAY, MINUTE } from "./desk.ts";
 
 const MINUTES_A_DAY = 24 * 60;
 /** Nobody is woken for what can wait: from nine in the evening to seven in the morning. */
-const NIGHT = { from: 21 * 60, to: 7 * 60 };
+const NIGHT = { from: "21:00", to: "07:00" };
 
 const days = [
   "monday",
@@ -78,10 +78,19 @@ export function presenceAt(now: number, { hours, timeZone }: Opening): Presence 
   return { is: "unknown" };
 }
 
-/** The first moment from this one on at which nobody is woken. */
-export function notAtNight(time: number, timeZone: string): number {
+type Quiet = ShopSettings["quietHours"];
+
+/** Is this a time at which nobody is written to for what can wait? */
+export function isQuietAt(time: number, timeZone: string, quiet: Quiet = NIGHT): boolean {
   const { minutes } = localTime(time, timeZone);
-  if (minutes >= NIGHT.to && minutes < NIGHT.from) return time;
-  const daysOn = minutes >= NIGHT.from ? 1 : 0;
-  return momentAt(time, { daysOn, minutes: NIGHT.to }, timeZone);
+  const [from, to] = [minutesOf(quiet.from), minutesOf(quiet.to)];
+  return from <= to ? minutes >= from && minutes < to : minutes >= from || minutes < to;
+}
+
+/** The first moment from this one on at which nobody is woken. */
+export function notAtNight(time: number, timeZone: string, quiet: Quiet = NIGHT): number {
+  if (!isQuietAt(time, timeZone, quiet)) return time;
+  const to = minutesOf(quiet.to);
+  const daysOn = localTime(time, timeZone).minutes < to ? 0 : 1;
+  return momentAt(time, { daysOn, minutes: to }, timeZone);
 }

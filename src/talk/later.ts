@@ -15,7 +15,7 @@ function lookIn(state: CaseState, desk: Desk): Decision {
   if (open === null) return nothingToDo;
   const due = open.askedAt + SILENCE;
   if (due > desk.now) {
-    const notBefore = notAtNight(due, desk.shop.timeZone);
+    const notBefore = notAtNight(due, desk.shop.timeZone, desk.shop.quietHours);
     const again = tell("case", state.id, { event: { type: "look-in" }, notBefore });
     return { happenings: [], effects: [again] };
   }

@@ -6,9 +6,9 @@ import { may } from "./rights.ts";
 /** The commands each kind of person sees in the app's list; all of them also work as words. */
 export const commandsFor: Readonly<Record<Role | "operator", readonly string[]>> = {
   operator: ["new", "person", "help", "language", "forget"],
-  technician: ["jobs", "new", "help", "language"],
-  dispatcher: ["calls", "call", "find", "report", "invite", "new", "help", "language"],
-  owner: ["calls", "call", "find", "report", "invite", "people", "new", "help", "language"],
+  technician: ["jobs", "duty", "new", "help", "language"],
+  dispatcher: ["calls", "call", "find", "report", "duty", "invite", "new", "help", "language"],
+  owner: ["calls", "call", "find", "report", "duty", "invite", "people", "new", "help", "language"],
 };
 
 /** Commands that belong to no case. */
@@ -24,6 +24,7 @@ export const lobbyCommands: ReadonlySet<string> = new Set([
   "counter",
   "find",
   "report",
+  "duty",
 ]);
 
 /** What this person can do here. */

@@ -18,10 +18,13 @@ export const acts = [
   "book",
   "decide",
   "report",
+  "roster",
+  "set-duty",
 ] as const;
 export type CaseAct = (typeof acts)[number];
 
-export type Standing = Role | "operator" | "handed-technician" | "stranger";
+/** `on-duty`: a technician who has the call-outs now. */
+export type Standing = Role | "operator" | "handed-technician" | "on-duty" | "stranger";
 
 const shopActs: readonly CaseAct[] = [
   "see",
@@ -37,6 +40,8 @@ const shopActs: readonly CaseAct[] = [
   "book",
   "decide",
   "report",
+  "roster",
+  "set-duty",
 ];
 
 /**
@@ -46,7 +51,9 @@ const shopActs: readonly CaseAct[] = [
 const table: Readonly<Record<Standing, readonly CaseAct[]>> = {
   owner: [...shopActs, "remove-member"],
   dispatcher: shopActs,
-  technician: [],
+  technician: ["roster"],
+  // Whoever is called out at night reads of the danger, answers for it, and may take the case.
+  "on-duty": ["see", "seen", "noticed", "files", "note", "hand-over", "assign", "roster"],
   "handed-technician": ["see", "files", "note", "visit"],
   operator: ["answer"],
   stranger: [],

@@ -3,8 +3,9 @@ import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause, Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
-import { line, phrase, revise } from "./decision.ts";
+import { line, phrase, quietly, revise } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { isQuietAt } from "./hours.ts";
 import { planLines } from "./plan-lines.ts";
 import { reasonLines } from "./reasons.ts";
 import { complaintLines, contactLines, headLines, urgentLines } from "./slip-head.ts";
@@ -124,5 +125,10 @@ export function slipReaders(desk: Desk): Reader[] {
 /** Shows the case at the counter, in place where its slip already stands. */
 export function slipEffects(state: CaseState, desk: Desk): PlannedEffect[] {
   const message = slipMessage(state, desk);
-  return slipReaders(desk).map((reader) => revise(reader, message, slipSlot(reader.key)));
+  // Dangers are told in messages of their own; a slip wakes nobody.
+  const quiet = isQuietAt(desk.now, desk.shop.timeZone, desk.shop.quietHours);
+  return slipReaders(desk).map((reader) => {
+    const shown = revise(reader, message, slipSlot(reader.key));
+    return quiet ? quietly(shown) : shown;
+  });
 }

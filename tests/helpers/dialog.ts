@@ -51,6 +51,8 @@ export class Dialog {
   /** Messages sent anew to the operator; edits do not count. */
   sentToOperator = 0;
   toast: string | null = null;
+  /** Everything that was decided to happen outside, in order. */
+  readonly effects: PlannedEffect[] = [];
   private clock = 1_700_000_000_000;
   private count = 0;
   readonly language: string;
@@ -107,6 +109,7 @@ export class Dialog {
       const stamp = { at: this.clock, by, update: `u${this.count}` };
       this.state = applyEvent(this.state, stamped(happening, stamp));
     }
+    this.effects.push(...decision.effects);
     for (const effect of decision.effects) this.show(effect);
   }
 
@@ -127,6 +130,18 @@ export class Dialog {
    * @param later milliseconds since the last thing that anybody sent
    */
   send(what: IncomingContent, from: "1" | "2" | "3" = "1", later = 60_000): this {
+    const turn = from === "1" ? operatorTurn : from === "2" ? counterTurn : visitTurn;
+    return this.hear(what, { from, later, turn });
+  }
+
+  /** Something that somebody does at the counter who is no dispatcher. */
+  readonly counter = (what: IncomingContent, from: "1" | "2" | "3"): this =>
+    this.hear(what, { from, later: 60_000, turn: counterTurn });
+
+  private hear(
+    what: IncomingContent,
+    { from, later, turn }: { from: "1" | "2" | "3"; later: number; turn: typeof operatorTurn },
+  ): this {
     this.clock += later;
     this.count += 1;
     const side = from === "3" ? "technician" : "operator";
@@ -148,7 +163,6 @@ export class Dialog {
       what,
     };
     const member = members.find((one) => one.person === from) ?? null;
-    const turn = from === "1" ? operatorTurn : from === "2" ? counterTurn : visitTurn;
     this.take(
       turn(this.state, { incoming, reading, member }, { ...this.desk, now: this.clock }),
       from,

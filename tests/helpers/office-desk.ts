@@ -42,6 +42,7 @@ export async function openOffice() {
     knowledge: workshop.knowledge,
     shop: settings,
     members: directory.shop()?.members ?? [],
+    duty: directory.shop()?.duty ?? [],
     others: () => directory.cases({ open: true }),
     now,
     next: engine.next,

@@ -6,7 +6,14 @@ const allowed = (standing: Standing) => acts.filter((act) => may(standing, act))
 describe("who may do what", () => {
   it("gives a stranger nothing, and a technician nothing in a case that was not handed over", () => {
     expect(allowed("stranger")).toEqual([]);
-    expect(allowed("technician")).toEqual([]);
+    expect(allowed("technician")).toEqual(["roster"]);
+  });
+
+  it("lets whoever has the call-outs answer for a danger and take the case, and decide no more", () => {
+    const may = allowed("on-duty");
+    expect(may).toEqual(expect.arrayContaining(["see", "seen", "assign"]));
+    for (const act of ["decide", "book", "ask", "invite", "set-duty"])
+      expect(may).not.toContain(act);
   });
 
   it("lets an operator answer and nothing of the shop's", () => {
@@ -19,6 +26,7 @@ describe("who may do what", () => {
       "dispatcher",
       "technician",
       "handed-technician",
+      "on-duty",
       "operator",
       "stranger",
     ];
@@ -31,6 +39,7 @@ describe("who may do what", () => {
       "dispatcher",
       "technician",
       "handed-technician",
+      "on-duty",
       "operator",
       "stranger",
     ];
