@@ -24,7 +24,11 @@ export function impliedStart(reports: readonly Report[], knowledge: Knowledge): 
     looks.every((one) => one.states.includes(state)),
   );
   if (first === undefined || possible === undefined || possible.length === 0) return null;
-  const weights = Object.fromEntries(possible.map((state) => [state, 1 / possible.length]));
+  // The first of them is the plainest, and the one to be shown as a reason.
+  const share = 1 / (possible.length + 1);
+  const weights = Object.fromEntries(
+    possible.map((state, index) => [state, index === 0 ? 2 * share : share]),
+  );
   const { epoch, reporter } = first.report;
   return {
     observation: ON_START,
