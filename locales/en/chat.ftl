@@ -275,6 +275,15 @@ has-it-already = { $technician } has it already
 nobody-has-it = Nobody has it
 no-longer-there = That person is no longer in the shop
 seen-already = Seen already
+press-mark = Say what it shows
+press-mark-else = Something else …
+press-mark-danger = A danger
+mark-what = What does the photo show?
+mark-danger = Which danger does it show? The operator is told at once what to do.
+mark-how = { $what }: how is it on the photo?
+marked = Noted with case { $number }, seen on a photo: { $what }: { $state }.
+press-unmark = Take that back
+past-photo-marked = photo looked at
 no-files = There are no photos or files
 technician-load =
     { $count ->

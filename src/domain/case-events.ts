@@ -1,7 +1,7 @@
 import type { FileRef, Line } from "./effects.ts";
 import type { MachineFacts, Report, Situation } from "./evidence.ts";
 import type { ShopHappening } from "./shop-happenings.ts";
-import type { Performer } from "./vocabulary.ts";
+import type { Performer, Reporter } from "./vocabulary.ts";
 
 /** A machine as it stands in a person's own list. */
 export interface KnownMachine {
@@ -106,7 +106,13 @@ export type CaseHappening =
       readonly report: Report;
       readonly check?: string;
     }
-  | { readonly type: "answer.withdrawn"; readonly observation: string; readonly epoch: number }
+  | {
+      readonly type: "answer.withdrawn";
+      readonly observation: string;
+      readonly epoch: number;
+      /** Only what was reported by these eyes; absent: whoever reported it. */
+      readonly reporter?: Reporter;
+    }
   | {
       readonly type: "act.done";
       readonly act: string;

@@ -86,6 +86,10 @@ export interface CaseState {
     readonly from: Performer;
     readonly at: number;
     readonly found?: PhotoFound;
+    /** The epoch in which it came: what it shows was so then. */
+    readonly epoch: number;
+    /** What somebody of the shop saw on it. */
+    readonly marks?: readonly { readonly observation: string; readonly state: string }[];
   }[];
   readonly interview: "running" | "paused" | "ended";
   readonly endedBecause: string | null;

@@ -40,8 +40,10 @@ function applyCaseEvent(state: CaseState, event: Exclude<CaseEvent, CounterEvent
       return {
         ...state,
         answers: state.answers.filter(
-          (given) =>
-            given.report.observation !== event.observation || given.report.epoch !== event.epoch,
+          ({ report }) =>
+            report.observation !== event.observation ||
+            report.epoch !== event.epoch ||
+            (event.reporter !== undefined && event.reporter !== report.reporter),
         ),
       };
     case "act.done":

@@ -10,6 +10,7 @@ const counterTypes = [
   "visit.unbooked",
   "payment.told",
   "case.took-in",
+  "photo.marked",
   "case.passed-on",
   "link.made",
   "operator.joined",
@@ -42,6 +43,7 @@ const history: ReadonlySet<CaseEvent["type"]> = new Set([
   "visit.unbooked",
   "payment.told",
   "case.took-in",
+  "photo.marked",
   "case.passed-on",
   "operator.joined",
 ]);
@@ -69,6 +71,16 @@ export function applyCounter(state: CaseState, event: CounterEvent): CaseState {
       return { ...state, payment: { payer: event.payer, agreed: event.agreed } };
     case "case.took-in":
       return { ...state, prompt: null, tookIn: [...state.tookIn, event.other] };
+    case "photo.marked": {
+      const { observation, state: shows } = event;
+      const mark = { observation, state: shows };
+      const files = state.files.map((one) => {
+        if (one.file.id !== event.file) return one;
+        const others = (one.marks ?? []).filter((other) => other.observation !== observation);
+        return { ...one, marks: shows === "" ? others : [...others, mark] };
+      });
+      return { ...state, files };
+    }
     case "case.passed-on":
       return { ...state, shopSaw: event.to };
     case "link.made":

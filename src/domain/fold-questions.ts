@@ -4,12 +4,15 @@ import { askingKey } from "./case-state.ts";
 import type { Report } from "./evidence.ts";
 import type { Performer } from "./vocabulary.ts";
 
+/** A technician and a photo stand beside what was told; telling it first or second hand is one. */
+const eyesOf = ({ reporter }: Report) =>
+  reporter === "technician" || reporter === "photo" ? reporter : "told";
+
 function isSameAnswer(given: GivenAnswer, report: Report): boolean {
-  const technician = (reporter: string) => reporter === "technician";
   return (
     given.report.observation === report.observation &&
     given.report.epoch === report.epoch &&
-    technician(given.report.reporter) === technician(report.reporter)
+    eyesOf(given.report) === eyesOf(report)
   );
 }
 

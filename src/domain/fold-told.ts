@@ -67,6 +67,7 @@ export function applyTold(state: CaseState, event: Told): CaseState {
             file: event.file,
             from: event.from,
             at: event.at,
+            epoch: state.epoch,
             ...(event.caption === undefined ? {} : { caption: event.caption }),
           },
         ],

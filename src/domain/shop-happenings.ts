@@ -43,6 +43,16 @@ export type ShopHappening =
   | { readonly type: "visit.unbooked" }
   | { readonly type: "payment.told"; readonly payer: Payer; readonly agreed: boolean }
   | { readonly type: "case.took-in"; readonly other: string }
+  /**
+   * Somebody of the shop says what a photo shows (`state` empty: takes that back). The answer
+   * itself is an answer, reported by the photo.
+   */
+  | {
+      readonly type: "photo.marked";
+      readonly file: string;
+      readonly observation: string;
+      readonly state: string;
+    }
   /** A dispatcher passes the case on to another. */
   | { readonly type: "case.passed-on"; readonly to: string }
   /** A link that makes whoever opens it the operator of this case; only its digest is kept. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Asking, CaseEvent, CaseHappening, ConfirmedHow, End } from "../domain/case-events.ts";
 import { payers } from "../domain/shop-happenings.ts";
-import { Performer } from "../domain/vocabulary.ts";
+import { Performer, Reporter } from "../domain/vocabulary.ts";
 import { fileRef, line } from "./effect-schema.ts";
 import { actDone, machineFacts, report, someMachineFacts, urgency } from "./evidence-schema.ts";
 import { exactly, list, text, whole } from "./exactly.ts";
@@ -93,6 +93,7 @@ const counterEvents = [
   event("visit.unbooked", {}),
   event("payment.told", { payer: z.enum(payers), agreed: z.boolean() }),
   event("case.took-in", { other: text }),
+  event("photo.marked", { file: text, observation: text, state: text }),
   event("case.passed-on", { to: text }),
   event("link.made", { digest: text }),
   event("operator.joined", { operator: text, ...contact }),
@@ -119,7 +120,11 @@ export const caseEvent = exactly<CaseEvent>()(
       why: z.enum(["dont-know", "could-not", "skipped", "back"]),
     }),
     event("answer.given", { report, check: text.exactOptional() }),
-    event("answer.withdrawn", { observation: text, epoch: whole }),
+    event("answer.withdrawn", {
+      observation: text,
+      epoch: whole,
+      reporter: Reporter.exactOptional(),
+    }),
     event("act.done", actDone.shape),
     event("file.received", { file: fileRef, caption: text.exactOptional(), from: Performer }),
     event("urgency.told", { urgency, words: text.exactOptional() }),

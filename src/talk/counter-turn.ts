@@ -20,6 +20,7 @@ import { onDuty } from "./duty.ts";
 import { paperTo } from "./job-sheet.ts";
 import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
 import { phoneAnswers } from "./phone-intake.ts";
+import { filesToMark, markPhoto, unmarkPhoto } from "./photo-mark.ts";
 import { askOperator, heardByPhone } from "./relay.ts";
 import { type CaseAct, may, type Standing } from "./rights.ts";
 import { slipMessage, slipSlot } from "./slip.ts";
@@ -73,8 +74,10 @@ const presses: Readonly<
   files: {
     right: "files",
     afterwards: true,
-    act: (state, _, given) => filesTo(back(given), state),
+    act: (state, _, given) => filesToMark(state, given),
   },
+  mark: { right: "note", act: markPhoto },
+  unmark: { right: "note", act: unmarkPhoto },
   slip: { right: "see", afterwards: true, act: (state, _, given) => showSlip(state, given) },
   paper: {
     right: "see",

@@ -60,7 +60,7 @@ export function repeatOpen(state: CaseState, before: Phrase, given: Given): Deci
 }
 
 const operatorAnswers = (state: CaseState) =>
-  state.answers.filter((given) => given.from === "operator");
+  state.answers.filter(({ from, report }) => from === "operator" && report.reporter !== "photo");
 
 /** The questions on the way to the open one; asking one again cuts off what came after it. */
 function trail(state: CaseState): Asking[] {

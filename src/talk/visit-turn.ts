@@ -58,7 +58,11 @@ function undo(state: CaseState, given: Given): Decision {
   const last = state.answers.findLast((one) => one.from === "technician");
   if (last === undefined) return { ...nothingToDo, toast: phrase("nothing-before") };
   const { observation, epoch } = last.report;
-  return goOn(state, [{ type: "answer.withdrawn", observation, epoch }], given);
+  return goOn(
+    state,
+    [{ type: "answer.withdrawn", observation, epoch, reporter: "technician" }],
+    given,
+  );
 }
 
 const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {

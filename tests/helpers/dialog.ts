@@ -1,7 +1,7 @@
 import { createEngineRoom } from "../../src/cases/engine-room.ts";
 import { openSpeech } from "../../src/commands/speech.ts";
 import { openWorkshop } from "../../src/commands/workshop.ts";
-import { type Asking, stamped } from "../../src/domain/case-events.ts";
+import { type Asking, type CaseHappening, stamped } from "../../src/domain/case-events.ts";
 import type { CaseState } from "../../src/domain/case-state.ts";
 import type { Member } from "../../src/domain/documents.ts";
 import type { PlannedEffect, Press } from "../../src/domain/effects.ts";
@@ -173,6 +173,12 @@ export class Dialog {
   /** Puts a question to the operator that the engine would ask at some other time. */
   asked(asking: Asking): this {
     this.take(ask(this.state, { asking, before: [], aboutMore: null }, this.desk), "1");
+    return this;
+  }
+
+  /** Something that happened before what is tried. */
+  happened(...happenings: readonly CaseHappening[]): this {
+    this.take({ happenings, effects: [] }, "1");
     return this;
   }
 
