@@ -1,9 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { LineCounter, parseDocument } from "yaml";
+import type { Knowledge } from "../domain/knowledge.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { ShopSettings } from "../domain/settings.ts";
+import type { StockedPart } from "../domain/stock.ts";
 import { checkShape } from "../knowledge/explain-issue.ts";
+import { parsePartFile } from "../knowledge/part-file.ts";
 import { lineFinder } from "../knowledge/source-file.ts";
 
 /** The example that a new shop starts from. */
@@ -25,6 +28,32 @@ export function parseShopSettings(text: string, file: string): Result<ShopSettin
   if (checked.value !== undefined) return { ok: true, value: checked.value };
   const inOrder = [...checked.problems].sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   return { ok: false, problems: inOrder };
+}
+
+/**
+ * The shop's part file, which stands beside its settings; nothing where the settings name none.
+ * @param folder where the settings file is
+ * @param parts ids of the generic parts
+ */
+export function loadPartFile(
+  settings: ShopSettings,
+  folder: string,
+  parts: ReadonlySet<string>,
+): Result<readonly StockedPart[]> {
+  const { partFile } = settings;
+  if (partFile === undefined) return { ok: true, value: [] };
+  const file = join(folder, partFile);
+  if (existsSync(file)) return parsePartFile(readFileSync(file, "utf8"), file, parts);
+  const says = "it is not there; put it beside shop.yaml, or take the line partFile out of that.";
+  return { ok: false, problems: [{ file, says }] };
+}
+
+/** Where the example stands. */
+export const exampleFolder = (root: string): string => join(root, dirname(EXAMPLE));
+
+/** The knowledge with the shop's own costs in the place of the shipped ones. */
+export function withShopRates(knowledge: Knowledge, { rates }: ShopSettings): Knowledge {
+  return { ...knowledge, rates: { ...knowledge.rates, ...rates } };
 }
 
 /** The example as it is, for the rehearsal room. */

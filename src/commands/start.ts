@@ -3,12 +3,13 @@ import { join } from "node:path";
 import { createLog, type Log } from "../chat/log.ts";
 import { type Config, readConfig } from "../config.ts";
 import type { ShopSettings } from "../domain/settings.ts";
+import type { StockedPart } from "../domain/stock.ts";
 import { problemLines } from "./case-files.ts";
 import type { CommandIo } from "./io.ts";
 import { openRehearsal, REHEARSAL_TOKEN } from "./rehearsal.ts";
 import { loadScenario } from "./scenario.ts";
 import { seatMembers } from "./seat-members.ts";
-import { exampleSettings, loadShopSettings } from "./shop-settings.ts";
+import { exampleFolder, exampleSettings, loadPartFile, loadShopSettings } from "./shop-settings.ts";
 import { startTurnrow, type Turnrow } from "./turnrow.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
@@ -39,15 +40,16 @@ interface Ground {
   readonly config: Config;
   readonly settings: ShopSettings;
   readonly workshop: Workshop;
+  readonly stock: readonly StockedPart[];
   readonly log: Log;
   readonly io: CommandIo;
 }
 
 /** Serves Telegram. */
 async function serve(token: string, ground: Ground): Promise<number> {
-  const { config, settings, workshop, log, io } = ground;
+  const { config, settings, workshop, stock, log, io } = ground;
   const { dataFolder, apiRoot, simulate } = config;
-  const base = { root: io.root, dataFolder, settings, workshop, log, simulate };
+  const base = { root: io.root, dataFolder, settings, workshop, stock, log, simulate };
   const root = apiRoot === undefined ? {} : { apiRoot };
   const turnrow = await startTurnrow({ ...base, token, ...root });
   if (turnrow.ownerLink !== null) {
@@ -58,14 +60,14 @@ async function serve(token: string, ground: Ground): Promise<number> {
 
 /** Opens the room. Its chats live in memory, so its cases begin anew each time. */
 async function rehearse(ground: Ground): Promise<number> {
-  const { config, settings, workshop, log, io } = ground;
+  const { config, settings, workshop, stock, log, io } = ground;
   const dataFolder = join(config.dataFolder, "rehearsal");
   const scenario = loadScenario(io.root);
   const { languages } = settings;
   const server = await openRehearsal(scenario, { port: config.port, languages });
   rmSync(dataFolder, { recursive: true, force: true });
   const { simulate } = config;
-  const base = { root: io.root, dataFolder, settings, workshop, log, simulate };
+  const base = { root: io.root, dataFolder, settings, workshop, stock, log, simulate };
   const turnrow = await startTurnrow({ ...base, token: REHEARSAL_TOKEN, apiRoot: server.url });
   await seatMembers(server, scenario, turnrow);
   io.stdout(
@@ -95,11 +97,21 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
+  const folder = token === undefined ? exampleFolder(io.root) : dataFolder;
+  const stock = loadPartFile(
+    settings.value,
+    folder,
+    new Set(workshop.value.knowledge.parts.keys()),
+  );
+  if (!stock.ok) {
+    io.stderr(problemLines(stock.problems));
+    return 2;
+  }
   const secrets = token === undefined ? [] : [token];
   const log = createLog((line) => io.stderr(`${line}\n`), Date.now, secrets);
   const ground = {
     ...{ config: config.value, settings: settings.value },
-    ...{ workshop: workshop.value, log, io },
+    ...{ workshop: workshop.value, stock: stock.value, log, io },
   };
   try {
     return token === undefined ? await rehearse(ground) : await serve(token, ground);

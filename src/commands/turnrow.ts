@@ -18,6 +18,7 @@ import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import type { ShopSettings } from "../domain/settings.ts";
+import type { StockedPart } from "../domain/stock.ts";
 import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
 import { judgePhoto } from "../paper/judge-photo.ts";
 import { createPrinter } from "../paper/print-paper.ts";
@@ -31,6 +32,7 @@ import { realChance } from "./chance.ts";
 import { noBanks, openBanks } from "./circuit-banks.ts";
 import { engineOptions, withLearning } from "./engine-options.ts";
 import { introductionOf } from "./introduction.ts";
+import { withShopRates } from "./shop-settings.ts";
 import { openSpeech } from "./speech.ts";
 import type { Workshop } from "./workshop.ts";
 
@@ -46,6 +48,8 @@ export interface TurnrowOptions {
   /** Whether starting circuits are simulated. */
   readonly simulate: boolean;
   readonly workshop: Workshop;
+  /** What the shop keeps of each part; absent: not known. */
+  readonly stock?: readonly StockedPart[];
   readonly log: Log;
   /** How fast messages may follow each other; the chat service's own limits when missing. */
   readonly pace?: BotOptions["pace"];
@@ -96,7 +100,8 @@ function pressWords({ knowledge }: Workshop): string[] {
 /** Opens the store, wires everything together and begins to receive. */
 export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const { settings, workshop, log } = options;
-  const { knowledge, reader } = workshop;
+  const { reader } = workshop;
+  const knowledge = withShopRates(workshop.knowledge, settings);
   const lock = takeInstanceLock(options.dataFolder);
   const store = await openLowdbStore(options.dataFolder, {
     now: Date.now,
@@ -160,6 +165,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       members: shop?.members ?? [],
       ...(shop?.counter === undefined ? {} : { counter: shop.counter }),
       ...(shop?.duty === undefined ? {} : { duty: shop.duty }),
+      ...(options.stock === undefined ? {} : { stock: options.stock }),
       others: () => directory.cases({ open: true }),
       now,
       next: engine.next,

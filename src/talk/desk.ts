@@ -8,6 +8,7 @@ import type { Incoming } from "../domain/incoming.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { ReadingResult } from "../domain/reading.ts";
 import type { ShopSettings } from "../domain/settings.ts";
+import type { StockedPart } from "../domain/stock.ts";
 import type { Next, Triage } from "../domain/triage.ts";
 import type { Performer } from "../domain/vocabulary.ts";
 import type { ReckonUrgency } from "./urgency.ts";
@@ -38,6 +39,8 @@ export interface Desk {
   readonly duty?: readonly DutyShift[];
   /** What is kept of the operator who writes; absent: nothing. */
   readonly remembered?: Remembered;
+  /** What the shop keeps of each part; absent: not known. */
+  readonly stock?: readonly StockedPart[];
   /** The other open cases; absent: none are known of. */
   readonly others?: () => readonly OtherCase[];
   /** Milliseconds since 1970 UTC. */

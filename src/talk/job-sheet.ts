@@ -11,6 +11,7 @@ import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
 import { reasonLines } from "./reasons.ts";
 import { complaintLines, contactLines, headLines } from "./slip-head.ts";
+import { kitPart } from "./stock.ts";
 import { reportWords } from "./understand.ts";
 import { recordLines } from "./visit-record.ts";
 
@@ -53,17 +54,11 @@ function circuit(state: CaseState, triage: Triage): NonNullable<JobSheet<Phrase>
   };
 }
 
-function loadLines(triage: Triage): SheetLine<Phrase>[] {
+function loadLines(triage: Triage, state: CaseState, desk: Desk): SheetLine<Phrase>[] {
   const { items, tools, covers } = triage.kit;
   const parts = items
     .filter((item) => item.carry)
-    .map(({ part, chance }): SheetLine<Phrase> => {
-      const words = phrase("kit-part", {
-        part: { know: wordKey("part", part) },
-        chance: { quantity: shownChance(chance), unit: "percent" },
-      });
-      return { words, style: "tick" };
-    });
+    .map((item): SheetLine<Phrase> => ({ words: kitPart(item, state, desk), style: "tick" }));
   const toolLines = tools.map(
     (tool): SheetLine<Phrase> => ({ words: { know: wordKey("tool", tool) }, style: "tick" }),
   );
@@ -113,7 +108,7 @@ export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
         ? []
         : [
             { heading: phrase("slip-plan"), lines: plan(triage, desk) },
-            { heading: phrase("slip-kit"), lines: loadLines(triage) },
+            { heading: phrase("slip-kit"), lines: loadLines(triage, state, desk) },
           ]),
     ],
   };

@@ -10,6 +10,7 @@ import { planLines } from "./plan-lines.ts";
 import { reasonLines } from "./reasons.ts";
 import { complaintLines, contactLines, headLines, urgentLines } from "./slip-head.ts";
 import { slipButtons, statusLines } from "./slip-status.ts";
+import { kitPart } from "./stock.ts";
 
 const CAUSES_ON_SLIP = 4;
 const PLAN_ON_SLIP = { steps: 5, turnings: 1 };
@@ -50,20 +51,12 @@ function byChatLines(state: CaseState, triage: Triage): Line[] {
 }
 
 /** What to load, with the chance of need, and what that covers. */
-export function kitLines(triage: Triage): Line[] {
+export function kitLines(triage: Triage, state: CaseState, desk: Desk): Line[] {
   const { kit } = triage;
   const parts = kit.items
     .filter((item) => item.carry)
     .slice(0, PARTS_ON_SLIP)
-    .map((item) =>
-      line(
-        phrase("kit-part", {
-          part: { know: wordKey("part", item.part) },
-          chance: { quantity: shownChance(item.chance), unit: "percent" },
-        }),
-        "bullet",
-      ),
-    );
+    .map((item) => line(kitPart(item, state, desk), "bullet"));
   const tools =
     kit.tools.length === 0
       ? []
@@ -96,7 +89,7 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
             ...causeLines(triage, desk.knowledge),
             ...byChatLines(state, triage),
             ...planLines(triage.plan, PLAN_ON_SLIP, desk),
-            ...kitLines(triage),
+            ...kitLines(triage, state, desk),
           ]),
       ...statusLines(state, desk),
     ],

@@ -79,7 +79,7 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
       ...headLines(state),
       ...causeLines(triage, desk.knowledge),
       ...planWithCautions(triage, desk),
-      ...kitLines(triage),
+      ...kitLines(triage, state, desk),
     ],
     buttons: [
       ...begin,
