@@ -580,3 +580,2187 @@ fault-isolator-failed-explain = El cortacorrientes está puesto, pero sus contac
 fault-lithium-shut-off = La batería de litio se ha cortado sola
 # en: aea4a6e1
 fault-lithium-shut-off-explain = El protector de dentro de la batería de litio la ha cortado, porque está vacía o demasiado fría.
+
+## Observaciones
+
+# en: 749e28ee
+observation-air-filter-look = Aspecto del filtro del aire
+
+## Estados
+
+# en: 5137c876
+state-air-filter-look-clean = Limpio
+# en: 58752b75
+state-air-filter-look-dirty = Sucio
+# en: 0c067ba8
+state-air-filter-look-blocked = Atascado, mojado o roído
+
+## Observaciones
+
+# en: b2ea4397
+observation-exhaust-look = Salida del escape
+
+## Estados
+
+# en: ed077f3d
+state-exhaust-look-open = Libre
+# en: a35f345e
+state-exhaust-look-blocked = Nido, barro, doblado o aplastado
+
+## Observaciones
+
+# en: d0a1fa4f
+observation-contactor-out-volts = Voltios en el espárrago de salida del contactor, START
+
+## Estados
+
+# en: d5a98cdb
+state-contactor-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-contactor-out-volts-low = De 1 a 8 V
+# en: e696f5f4
+state-contactor-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 98da5707
+observation-cable-to-earth = Ohmios del cable positivo a masa, batería suelta
+
+## Estados
+
+# en: 11c41373
+state-cable-to-earth-short = Menos de 1 ohmio
+# en: 59811502
+state-cable-to-earth-load = De 1 a 200 ohmios
+# en: a16da569
+state-cable-to-earth-open = Más de 200 ohmios
+
+## Observaciones
+
+# en: 722f4fc6
+observation-spark-at-clamp = Chispa al poner el último cable de la batería
+
+## Estados
+
+# en: d7a7cad1
+state-spark-at-clamp-none = Ninguna o muy pequeña
+# en: 4312a2b8
+state-spark-at-clamp-big = Grande cada vez
+# en: bd9008aa
+state-spark-at-clamp-not-seen = No se vio
+
+## Observaciones
+
+# en: eaec755e
+observation-intake-joint = Unión entre el carburador y el motor
+
+## Estados
+
+# en: ce0cc841
+state-intake-joint-tight = Bien cerrada
+# en: d41ca0f8
+state-intake-joint-loose = Floja, rota o rajada
+
+## Observaciones
+
+# en: c0c72f5c
+observation-charge-lamp = Testigo de carga o de batería en marcha
+
+## Estados
+
+# en: 9045ae3c
+state-charge-lamp-goes-out = Se apaga como debe
+# en: b3691b6f
+state-charge-lamp-stays-on = Se queda encendido o parpadea
+# en: 062115cf
+state-charge-lamp-never-lights = No se enciende nunca
+# en: 8958b5af
+state-charge-lamp-not-known = No tiene
+
+## Observaciones
+
+# en: 263f1922
+observation-alternator-belt = Correa del alternador
+
+## Estados
+
+# en: d8eb1de9
+state-alternator-belt-sound = Buena y tensa
+# en: 17bd97a4
+state-alternator-belt-slack = Floja o cristalizada
+# en: 5557d77c
+state-alternator-belt-gone = Rota o salida
+
+## Observaciones
+
+# en: cfd565c8
+observation-charging-volts = Voltios de la batería con el motor en marcha
+
+## Estados
+
+# en: 7cac3d39
+state-charging-volts-none = Menos de 13 V
+# en: f4d0c246
+state-charging-volts-low = De 13 a 13,7 V
+# en: 0f2a591a
+state-charging-volts-good = De 13,7 a 15 V
+# en: cf63ade0
+state-charging-volts-high = Más de 15 V
+
+## Observaciones
+
+# en: cb509692
+observation-choke-flap = Mariposa del estárter al mover la palanca
+
+## Estados
+
+# en: c78d2a79
+state-choke-flap-moves = Abre y cierra bien
+# en: 9e96220e
+state-choke-flap-stays-open = No cierra
+# en: e9cb45b3
+state-choke-flap-stays-shut = No abre
+
+## Observaciones
+
+# en: 1442f5a2
+observation-joint-look = Aspecto de los terminales y puntas de cable
+
+## Estados
+
+# en: c005bc7f
+state-joint-look-clean = Limpios y apretados
+# en: bb29be0a
+state-joint-look-corroded = Pelusa blanca o verde
+# en: ee3dcd04
+state-joint-look-loose = Se mueven con la mano
+# en: ada20b12
+state-joint-look-hot = Calientes o chamuscados
+
+## Observaciones
+
+# en: 38bdf820
+observation-controls-set = Mandos como para arrancar
+
+## Estados
+
+# en: c57c0d19
+state-controls-set-right = Todos como para arrancar
+# en: 8be617eb
+state-controls-set-not-right = Hay uno que no
+
+## Observaciones
+
+# en: 0cd08b1e
+observation-stop-button-look = Seta de parada de emergencia
+
+## Estados
+
+# en: 1d9e3d7f
+state-stop-button-look-out = Sacada
+# en: e3f8499c
+state-stop-button-look-pressed = Metida
+
+## Observaciones
+
+# en: ce795f35
+observation-bar-look = Barra de seguridad o palanca de hombre muerto
+
+## Estados
+
+# en: 3786a57e
+state-bar-look-held = Bajada del todo o sujeta
+# en: 9261b1bc
+state-bar-look-released = Subida o suelta
+
+## Observaciones
+
+# en: 201480be
+observation-diesel-bubbles = Burbujas de aire en el purgador o en un tubo transparente
+
+## Estados
+
+# en: 63980060
+state-diesel-bubbles-none = Sin burbujas
+# en: 32a9fcb8
+state-diesel-bubbles-bubbles = Burbujas o espuma
+
+## Observaciones
+
+# en: b0f16051
+observation-hand-primer = Tacto de la bomba de mano
+
+## Estados
+
+# en: 003717fa
+state-hand-primer-firm = Se pone dura
+# en: d555b88f
+state-hand-primer-soft = Sigue blanda
+
+## Observaciones
+
+# en: cb216329
+observation-other-key = Tras un minuto sin llave, o con otra llave o PIN
+
+## Estados
+
+# en: 3376bd93
+state-other-key-not-tried = No probado
+# en: b45adc23
+state-other-key-works = Entonces arrancó
+# en: 41f9d57c
+state-other-key-no-change = Sigue igual
+
+## Observaciones
+
+# en: 49c2e2bc
+observation-reader-talks = Aparato de diagnosis en el conector
+
+## Estados
+
+# en: 46b00aa1
+state-reader-talks-talks = Habla con la centralita
+# en: 7e49c68d
+state-reader-talks-silent = No contesta
+
+## Observaciones
+
+# en: 61be905b
+observation-controller-feed-volts = Voltios en las patillas de alimentación de la centralita, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-controller-feed-volts-none = Menos de 2 V
+# en: 2f35c2b5
+state-controller-feed-volts-weak = De 2 a 11 V
+# en: 717dd9ae
+state-controller-feed-volts-good = Más de 11 V
+
+## Observaciones
+
+# en: fb3b552b
+observation-turns-by-hand = Girar el motor a mano
+
+## Estados
+
+# en: 8bc2d5eb
+state-turns-by-hand-free = Gira con resistencia pareja
+# en: e2d19f8a
+state-turns-by-hand-stiff = Duro toda la vuelta
+# en: 577c2254
+state-turns-by-hand-stuck = Agarrotado
+
+## Observaciones
+
+# en: 034055e4
+observation-oil-look = Aceite del motor en la varilla
+
+## Estados
+
+# en: a7248eeb
+state-oil-look-normal = Normal
+# en: 71980c8d
+state-oil-look-overfull = De más
+# en: 093f5aed
+state-oil-look-milky = Lechoso
+# en: 144f4d3b
+state-oil-look-smells-of-fuel = Huele a combustible
+# en: 31e0b2d0
+state-oil-look-low = De menos
+
+## Observaciones
+
+# en: ac452463
+observation-cylinder-liquid = Qué sale del cilindro
+
+## Estados
+
+# en: 67e1bca0
+state-cylinder-liquid-nothing = Nada
+# en: 7c623af2
+state-cylinder-liquid-liquid = Aceite, gasolina o agua
+
+## Observaciones
+
+# en: 04f7ac15
+observation-oil-grade = Grado del aceite del motor
+
+## Estados
+
+# en: 3b243be0
+state-oil-grade-winter = 0W o 5W
+# en: 2166e67c
+state-oil-grade-all-year = 10W o 15W
+# en: 35f65d21
+state-oil-grade-summer = 20W o monogrado
+
+## Observaciones
+
+# en: 3a14dccc
+observation-load-off-turns = Motor con correas y acoples quitados
+
+## Estados
+
+# en: 687b403e
+state-load-off-turns-still-hard = Sigue duro de girar
+# en: d6791e7c
+state-load-off-turns-free-without-belt = Libre sin la correa
+# en: 7d933c1e
+state-load-off-turns-free-without-drive = Libre sin la toma de fuerza o la bomba
+
+## Observaciones
+
+# en: 66a1329c
+observation-belt-look = Correas y poleas
+
+## Estados
+
+# en: 46124e02
+state-belt-look-sound = Bien
+# en: 377056a4
+state-belt-look-marks = Correa quemada, brillante o que chilla
+
+## Observaciones
+
+# en: d737b4c9
+observation-drive-turns-along = Cuchillas o toma de fuerza al girar el motor
+
+## Estados
+
+# en: 73d85b16
+state-drive-turns-along-stands = Se quedan quietas
+# en: 7f60e03d
+state-drive-turns-along-turns-along = Giran también
+
+## Observaciones
+
+# en: 3e2ffd59
+observation-tap-position = Llave de paso
+
+## Estados
+
+# en: 2a27c09b
+state-tap-position-open = Abierta del todo
+# en: a71fee95
+state-tap-position-shut = Cerrada o a medias
+
+## Observaciones
+
+# en: 0467be19
+observation-fuel-valve-click = Clic de la electroválvula del carburador
+
+## Estados
+
+# en: 56ee9af0
+state-fuel-valve-click-clicks = Hace clic
+# en: c08ebd57
+state-fuel-valve-click-silent = No hace clic
+
+## Observaciones
+
+# en: 1dd7d4d0
+observation-fuel-valve-volts = Voltios en la electroválvula, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-fuel-valve-volts-none = Menos de 2 V
+# en: b1457e2c
+state-fuel-valve-volts-weak = De 2 a 9 V
+# en: 8b5ed47f
+state-fuel-valve-volts-good = Más de 9 V
+
+## Observaciones
+
+# en: 7616ab93
+observation-fuse-look = Aspecto del fusible principal
+
+## Estados
+
+# en: caba73a7
+state-fuse-look-good = Entero y limpio
+# en: fca0d1c6
+state-fuse-look-blown = Fundido
+# en: adbf26fa
+state-fuse-look-loose-or-burnt = Flojo, con polvo o chamuscado
+# en: e3ebaa16
+state-fuse-look-not-found = No lo encuentro
+
+## Observaciones
+
+# en: 7e421c38
+observation-fuse-again = Qué hizo un fusible nuevo
+
+## Estados
+
+# en: 360de032
+state-fuse-again-not-tried = No se probó otro fusible
+# en: d5c5ed5e
+state-fuse-again-holds = Aguanta
+# en: b9ffdc6e
+state-fuse-again-at-once = Se funde al momento
+# en: 8e76f259
+state-fuse-again-later = Se funde al rato
+
+## Observaciones
+
+# en: e36b728e
+observation-fuse-out-volts = Voltios después del fusible principal, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-fuse-out-volts-none = Menos de 2 V
+# en: 20c03e54
+state-fuse-out-volts-weak = De 2 a 11,5 V
+# en: e6209561
+state-fuse-out-volts-good = Más de 11,5 V
+
+## Observaciones
+
+# en: 40b720fd
+observation-gas-bottle = Botella o depósito de gas
+
+## Estados
+
+# en: 6ad02267
+state-gas-bottle-gas-left = Queda gas
+# en: c6c094bc
+state-gas-bottle-empty = Vacía
+
+## Observaciones
+
+# en: 52d4c369
+observation-gas-valve = Llave de la botella de gas
+
+## Estados
+
+# en: ed077f3d
+state-gas-valve-open = Abierta
+# en: a71fee95
+state-gas-valve-shut = Cerrada o a medias
+
+## Observaciones
+
+# en: 26302a33
+observation-gas-frost = Escarcha en el regulador
+
+## Estados
+
+# en: 3472adb5
+state-gas-frost-none = Sin escarcha
+# en: bcff7d8c
+state-gas-frost-frosted = Blanco de escarcha
+
+## Observaciones
+
+# en: 941b1055
+observation-gas-lock-click = Clic de la válvula de corte del gas
+
+## Estados
+
+# en: 56ee9af0
+state-gas-lock-click-clicks = Hace clic
+# en: c08ebd57
+state-gas-lock-click-silent = No hace clic
+
+## Observaciones
+
+# en: 9d0e0332
+observation-gas-pressure = Presión del gas después del regulador
+
+## Estados
+
+# en: 46eba004
+state-gas-pressure-right = La que dice el fabricante
+# en: a8717d66
+state-gas-pressure-low = Baja o ninguna
+
+## Observaciones
+
+# en: bebb608a
+observation-cranks-in-gear = Llave en START con una marcha metida
+
+## Estados
+
+# en: 94eea63a
+state-cranks-in-gear-stays-still = No gira
+# en: 4d48607b
+state-cranks-in-gear-cranks = Gira
+
+## Observaciones
+
+# en: 54c5836d
+observation-cranks-with-pto = Llave en START con la toma de fuerza puesta
+
+## Estados
+
+# en: 94eea63a
+state-cranks-with-pto-stays-still = No gira
+# en: 4d48607b
+state-cranks-with-pto-cranks = Gira
+
+## Observaciones
+
+# en: 9458fe68
+observation-cranks-off-seat = Llave en START sin nadie en el asiento
+
+## Estados
+
+# en: 94eea63a
+state-cranks-off-seat-stays-still = No gira
+# en: 4d48607b
+state-cranks-off-seat-cranks = Gira
+
+## Observaciones
+
+# en: 67ffdba1
+observation-cranks-clutch-up = Llave en START sin pisar el embrague
+
+## Estados
+
+# en: 94eea63a
+state-cranks-clutch-up-stays-still = No gira
+# en: 4d48607b
+state-cranks-clutch-up-cranks = Gira
+
+## Observaciones
+
+# en: b3f0c675
+observation-cranks-brake-off = Llave en START con el freno suelto
+
+## Estados
+
+# en: 94eea63a
+state-cranks-brake-off-stays-still = No gira
+# en: 4d48607b
+state-cranks-brake-off-cranks = Gira
+
+## Observaciones
+
+# en: a8d01a42
+observation-bridges-left = Puentes y conectores sueltos
+
+## Estados
+
+# en: 7d0b2f24
+state-bridges-left-none = No queda ninguno
+# en: c26cfa43
+state-bridges-left-found = Encontrados y quitados
+
+## Observaciones
+
+# en: 6ccb9d72
+observation-three-starts = Tres arranques, uno en caliente
+
+## Estados
+
+# en: 10243133
+state-three-starts-all = Los tres
+# en: 5ebdf412
+state-three-starts-not-all = No los tres
+
+## Observaciones
+
+# en: d0bbfc89
+observation-charge-after-work = Voltios de carga después del trabajo
+
+## Estados
+
+# en: 987c9a3c
+state-charge-after-work-in-band = Como deben ser
+# en: 9876740d
+state-charge-after-work-out = Bajos o altos
+
+## Observaciones
+
+# en: 25a58883
+observation-why-flat = Por qué estaba descargada la batería
+
+## Estados
+
+# en: eba7a1f6
+state-why-flat-known = Se sabe y está arreglado
+# en: 117adf01
+state-why-flat-unknown = No se sabe
+# en: bd865883
+state-why-flat-was-not = No estaba descargada
+
+## Observaciones
+
+# en: d428b0f7
+observation-points-look = Platinos
+
+## Estados
+
+# en: c8cd23b3
+state-points-look-sound = Limpios y abren
+# en: 2dfce09a
+state-points-look-bad = Quemados, sucios o no abren
+
+## Observaciones
+
+# en: 33a7c8d3
+observation-distributor-look = Tapa y pipa del distribuidor
+
+## Estados
+
+# en: 5207032e
+state-distributor-look-sound = Limpias y secas
+# en: 3e5d7106
+state-distributor-look-bad = Rajadas, oxidadas o mojadas
+
+## Observaciones
+
+# en: 66c9e7ec
+observation-impulse-click = Clac del acoplamiento de impulso de la magneto
+
+## Estados
+
+# en: 0597a24d
+state-impulse-click-clicks = Salta al girar
+# en: 6f635a7f
+state-impulse-click-silent = No salta nada
+
+## Observaciones
+
+# en: f9d530d5
+observation-spark-kill-wire-off = Chispa con el cable de paro quitado
+
+## Estados
+
+# en: 43cdb159
+state-spark-kill-wire-off-good = Chispa fuerte
+# en: f6c39043
+state-spark-kill-wire-off-weak = Chispa floja
+# en: 8d678ff4
+state-spark-kill-wire-off-none = Sin chispa
+
+## Observaciones
+
+# en: fe38b077
+observation-kill-wire-earth = Cable de paro contra masa, llave en ON
+
+## Estados
+
+# en: dd4c7340
+state-kill-wire-earth-open = No hay paso a masa
+# en: e25feee6
+state-kill-wire-earth-earthed = A masa se haga lo que se haga
+# en: aad63a31
+state-kill-wire-earth-follows-switch = Cambia con un interruptor de seguridad
+
+## Observaciones
+
+# en: 46f383b6
+observation-engine-switch = El interruptor del propio motor
+
+## Estados
+
+# en: a8b727fe
+state-engine-switch-run = En RUN u ON
+# en: 839896b8
+state-engine-switch-stop = En STOP u OFF
+# en: e91faf80
+state-engine-switch-no-such = No tiene
+
+## Observaciones
+
+# en: c3a923a4
+observation-coil-feed-volts = Voltios en la entrada de la bobina, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-coil-feed-volts-none = Menos de 2 V
+# en: 1a8fcef2
+state-coil-feed-volts-weak = De 2 a 5 V
+# en: c9c3f8e8
+state-coil-feed-volts-good = Más de 5 V
+
+## Observaciones
+
+# en: f1803ad9
+observation-flywheel-key = Chaveta del volante
+
+## Estados
+
+# en: fd550560
+state-flywheel-key-whole = Entera
+# en: 46bcb56e
+state-flywheel-key-sheared = Cortada o doblada
+
+## Observaciones
+
+# en: 586a4420
+observation-lead-order = Orden de los cables de bujía
+
+## Estados
+
+# en: 6901b578
+state-lead-order-right = Orden y punto buenos
+# en: c51e4da1
+state-lead-order-wrong = Cruzados o un diente corrido
+
+## Observaciones
+
+# en: 498d8024
+observation-spark = Chispa en el probador
+
+## Estados
+
+# en: 6985bc32
+state-spark-good = Fuerte y seguida
+# en: a8ab7be3
+state-spark-weak = Floja o a ratos
+# en: 8d678ff4
+state-spark-none = Sin chispa
+
+## Observaciones
+
+# en: c8aa327b
+observation-plug-look = Aspecto de la bujía después de dar al arranque
+
+## Estados
+
+# en: 702ec3f2
+state-plug-look-dry = Seca
+# en: 5690f06c
+state-plug-look-wet = Mojada
+# en: 3b0cda93
+state-plug-look-sooty = Negra o con aceite
+
+## Observaciones
+
+# en: 6a4586c1
+observation-plug-cap = Pipa y cable de la bujía
+
+## Estados
+
+# en: 5ed7626a
+state-plug-cap-tight = Puesta y entera
+# en: 94903b46
+state-plug-cap-loose = Suelta, floja o rajada
+
+## Observaciones
+
+# en: 1b8559d9
+observation-spark-new-plug = Chispa con una bujía nueva
+
+## Estados
+
+# en: 8e272739
+state-spark-new-plug-good = Ahora chispa fuerte
+# en: 5f64b419
+state-spark-new-plug-same = No mejora
+
+## Observaciones
+
+# en: be2c56a5
+observation-switch-plugs-look = Interruptores de seguridad, sus conectores y cables
+
+## Estados
+
+# en: 6c7598da
+state-switch-plugs-look-sound = Todos puestos, enteros y libres
+# en: a1711ddb
+state-switch-plugs-look-plug-off = Un conector está suelto
+# en: 27d5eae3
+state-switch-plugs-look-torn = Un cable roído, roto o pelado
+# en: 94665ac9
+state-switch-plugs-look-mud = Tapados de barro o hierba
+# en: fde63353
+state-switch-plugs-look-stuck = Interruptor o palanca pegado o doblado
+
+## Observaciones
+
+# en: 0dbd7de4
+observation-key-feed-volts = Voltios que entran a la llave, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-key-feed-volts-none = Menos de 2 V
+# en: ac3d66b6
+state-key-feed-volts-weak = De 2 a 11,4 V
+# en: b6015789
+state-key-feed-volts-good = Más de 11,4 V
+
+## Observaciones
+
+# en: db181dcc
+observation-key-run-volts = Voltios que salen de la llave, llave en ON
+
+## Estados
+
+# en: e5167a79
+state-key-run-volts-none = Menos de 2 V
+# en: ac3d66b6
+state-key-run-volts-weak = De 2 a 11,4 V
+# en: b6015789
+state-key-run-volts-good = Más de 11,4 V
+
+## Observaciones
+
+# en: 418633f7
+observation-key-start-volts = Voltios que salen de la llave, START
+
+## Estados
+
+# en: d5a98cdb
+state-key-start-volts-none = Menos de 1 V
+# en: 71bfd148
+state-key-start-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-key-start-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: c04c5f7e
+observation-key-plug-look = Conector y cables de detrás de la llave
+
+## Estados
+
+# en: c005bc7f
+state-key-plug-look-sound = Limpios y apretados
+# en: 6bdc345e
+state-key-plug-look-burnt = Derretidos o quemados
+# en: 2ea93154
+state-key-plug-look-green = Verdes u oxidados
+# en: 3cf37df8
+state-key-plug-look-off = Flojos o sueltos
+
+## Observaciones
+
+# en: 76650bf4
+observation-key-spring = Llave soltada en START
+
+## Estados
+
+# en: 3e3a9017
+state-key-spring-springs-back = Vuelve sola
+# en: f56dabe4
+state-key-spring-stays = Se queda en START
+# en: 1ad4b403
+state-key-spring-no-key = Lleva botón o no tiene llave
+
+## Observaciones
+
+# en: 2410d42a
+observation-preheat-lamp = Testigo de precalentamiento
+
+## Estados
+
+# en: f65a2bc5
+state-preheat-lamp-normal = Se enciende y se apaga
+# en: 0c2d72b3
+state-preheat-lamp-never = No se enciende nunca
+# en: 19f81761
+state-preheat-lamp-stays = Se queda encendido o parpadea
+
+## Observaciones
+
+# en: a081828d
+observation-preheat-time = Cuánto se precalentó
+
+## Estados
+
+# en: 78809b78
+state-preheat-time-full = Como siempre o más
+# en: 31b1a02c
+state-preheat-time-short = Casi nada o nada
+
+## Observaciones
+
+# en: 4f283d62
+observation-glow-current = Corriente de los calentadores
+
+## Estados
+
+# en: e957fc12
+state-glow-current-all = La de todos los calentadores
+# en: 31e0b2d0
+state-glow-current-some = Poca
+# en: dc937b59
+state-glow-current-none = Ninguna
+
+## Observaciones
+
+# en: f52be2dc
+observation-glow-amps = Corriente por cada calentador
+
+## Estados
+
+# en: 52647e19
+state-glow-amps-none = Menos de 0,5 A
+# en: 452668c9
+state-glow-amps-some = De 0,5 a 7 A
+# en: 2239a452
+state-glow-amps-look-into = De 7 a 7,6 A
+# en: 4f24f9af
+state-glow-amps-all = Más de 7,6 A
+
+## Observaciones
+
+# en: 9117c545
+observation-glow-rail-volts = Voltios en la pletina de los calentadores al precalentar
+
+## Estados
+
+# en: e5167a79
+state-glow-rail-volts-none = Menos de 2 V
+# en: b1457e2c
+state-glow-rail-volts-weak = De 2 a 9 V
+# en: 8b5ed47f
+state-glow-rail-volts-good = Más de 9 V
+
+## Observaciones
+
+# en: 3f3f9abb
+observation-hose-run = Recorrido de los tubos de combustible
+
+## Estados
+
+# en: 1b3ee3fc
+state-hose-run-right = Bien, sin dobleces
+# en: 7d003cd4
+state-hose-run-wrong = Cambiados, doblados o al revés
+
+## Observaciones
+
+# en: 7505d37b
+observation-relay-out-volts = Voltios que salen del relé de arranque, START
+
+## Estados
+
+# en: d5a98cdb
+state-relay-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-relay-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-relay-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: da524e86
+observation-oil-switch = Cable del interruptor de aceite contra masa, aceite bien
+
+## Estados
+
+# en: ed077f3d
+state-oil-switch-open = Abierto
+# en: d242300d
+state-oil-switch-earthed = A masa
+
+## Observaciones
+
+# en: 62e0d0c8
+observation-stands-level = Cómo está puesta la máquina
+
+## Estados
+
+# en: 06ee3db7
+state-stands-level-level = Más o menos llana
+# en: 25d52f67
+state-stands-level-tilted = Inclinada a las claras
+
+## Observaciones
+
+# en: e15ebece
+observation-lit-key-out = Algo encendido o que zumba con la llave quitada
+
+## Estados
+
+# en: cd18b2fb
+state-lit-key-out-dark = Todo apagado y callado
+# en: 69edb64a
+state-lit-key-out-something-on = Hay algo encendido o que zumba
+
+## Observaciones
+
+# en: 38f7fdf8
+observation-resting-draw = Consumo con todo apagado
+
+## Estados
+
+# en: 814fceaf
+state-resting-draw-normal = Menos de 0,035 A
+# en: 46d681b7
+state-resting-draw-look-into = De 0,035 a 0,1 A
+# en: d7fc7396
+state-resting-draw-high = Más de 0,1 A
+
+## Observaciones
+
+# en: ed2328fa
+observation-draw-goes-with = El consumo en parado baja al
+
+## Estados
+
+# en: 85a01ef9
+state-draw-goes-with-a-fuse = Quitar un fusible
+# en: d258a2a1
+state-draw-goes-with-alternator-lead = Soltar el cable del alternador
+# en: c41a3045
+state-draw-goes-with-neither = Ninguno de los dos
+
+## Observaciones
+
+# en: ede6387f
+observation-wires-look = Aspecto de los cables
+
+## Estados
+
+# en: 55bd87f4
+state-wires-look-sound = No se ve nada malo
+# en: 47d94a2e
+state-wires-look-chewed = Roídos, rozados o pelados
+# en: abcea1bf
+state-wires-look-burnt = Quemados o derretidos
+# en: ae788fd1
+state-wires-look-green = Conectores verdes o mojados
+# en: a1711ddb
+state-wires-look-plug-off = Un conector está suelto
+
+## Observaciones
+
+# en: 95afdc99
+observation-teeth-look = Dientes del piñón y de la corona
+
+## Estados
+
+# en: 46124e02
+state-teeth-look-sound = Bien
+# en: 9c579fa2
+state-teeth-look-pinion-bad = Piñón gastado o agarrotado
+# en: 51d2fc94
+state-teeth-look-ring-bad = Corona gastada
+
+## Observaciones
+
+# en: 382a6873
+observation-brush-look = Escobillas y colector
+
+## Estados
+
+# en: 08479654
+state-brush-look-sound = Largas y limpias
+# en: 736a6328
+state-brush-look-worn = Escobillas gastadas o pegadas
+# en: c39241da
+state-brush-look-burnt = Colector o bobinado quemado
+
+## Observaciones
+
+# en: 22fbfbbf
+observation-stop-valve-click = Clic del solenoide de paro
+
+## Estados
+
+# en: 56ee9af0
+state-stop-valve-click-clicks = Hace clic
+# en: c08ebd57
+state-stop-valve-click-silent = No hace clic
+
+## Observaciones
+
+# en: 9524546e
+observation-stop-knob = Tirador de paro
+
+## Estados
+
+# en: 66336691
+state-stop-knob-in = Metido del todo
+# en: a7c6f8be
+state-stop-knob-out = Fuera o a medias
+
+## Observaciones
+
+# en: 062b27b0
+observation-stop-lever = Palanca de paro en la bomba inyectora
+
+## Estados
+
+# en: bc3142c1
+state-stop-lever-runs = En marcha
+# en: 002cd1b8
+state-stop-lever-stays-at-stop = Se queda en paro
+
+## Observaciones
+
+# en: 6473ef74
+observation-stop-solenoid-feed = Alimentación del solenoide de paro, llave en ON y START
+
+## Estados
+
+# en: 58ede9f0
+state-stop-solenoid-feed-right = Como pide la instalación
+# en: fd3d897a
+state-stop-solenoid-feed-wrong = Falta, floja o siempre puesta
+
+## Observaciones
+
+# en: 9a7a7f7a
+observation-link-drop-volts = Voltios a lo largo del puente entre baterías, START
+
+## Estados
+
+# en: caf12bf7
+state-link-drop-volts-good = Menos de 0,2 V
+# en: 735c53ba
+state-link-drop-volts-look-into = De 0,2 a 0,5 V
+# en: df16c450
+state-link-drop-volts-bad = Más de 0,5 V
+
+## Observaciones
+
+# en: ff5551fe
+observation-battery-difference-volts = Diferencia entre las dos baterías en reposo
+
+## Estados
+
+# en: dac7222c
+state-battery-difference-volts-even = Menos de 0,3 V
+# en: 3769b130
+state-battery-difference-volts-apart = Más de 0,3 V
+
+## Observaciones
+
+# en: d179aade
+observation-isolator-drop-volts = Voltios entre los dos lados del cortacorrientes, START
+
+## Estados
+
+# en: 1d273080
+state-isolator-drop-volts-good = Menos de 0,1 V
+# en: 0240987d
+state-isolator-drop-volts-look-into = De 0,1 a 0,5 V
+# en: df16c450
+state-isolator-drop-volts-bad = Más de 0,5 V
+
+## Observaciones
+
+# en: 59b6d8cc
+observation-battery-kind = Tipo de batería
+
+## Estados
+
+# en: 5cb3c40e
+state-battery-kind-lead = De plomo (la normal, pesada)
+# en: 96bc38cc
+state-battery-kind-lithium = De litio (pone Li o LiFePO4)
+
+## Observaciones
+
+# en: 278b1b2a
+observation-compression = Compresión
+
+## Estados
+
+# en: 8f24667b
+state-compression-good = Dentro del límite, pareja
+# en: 8a03d5cb
+state-compression-uneven = Un cilindro mucho más bajo
+# en: 5dc2022a
+state-compression-low = Todos por debajo del límite
+
+## Observaciones
+
+# en: eb1b0d76
+observation-compression-with-oil = Compresión tras echar un poco de aceite en el cilindro
+
+## Estados
+
+# en: 36bfe41b
+state-compression-with-oil-rises = Sube a las claras
+# en: cd797aae
+state-compression-with-oil-stays = Sigue igual
+
+## Observaciones
+
+# en: 053889cb
+observation-leak-down = Por dónde se va el aire en la prueba de fugas
+
+## Estados
+
+# en: 83b0ca3f
+state-leak-down-tight = Casi nada
+# en: 8f48c819
+state-leak-down-valves = Admisión o escape
+# en: c91cac7e
+state-leak-down-crankcase = Tapón del aceite
+# en: c0e8ada8
+state-leak-down-gasket = Agua, el cilindro de al lado o afuera
+
+## Observaciones
+
+# en: 9bdce74c
+observation-cranking-sound = Sonido al girar con el arranque
+
+## Estados
+
+# en: c89dfce2
+state-cranking-sound-even = Golpes parejos
+# en: 27d142cf
+state-cranking-sound-free = Rápido y suelto, casi sin golpes
+# en: 0ac957c5
+state-cranking-sound-uneven = Falta un golpe
+
+## Observaciones
+
+# en: 38759dac
+observation-valve-gap = Holgura de válvulas
+
+## Estados
+
+# en: 8da9e104
+state-valve-gap-right = La que dice el fabricante
+# en: 9ee79f24
+state-valve-gap-wrong = Mucha, poca o un balancín suelto
+
+## Observaciones
+
+# en: a8825915
+observation-timing-marks = Marcas de la distribución
+
+## Estados
+
+# en: 694a9715
+state-timing-marks-right = En línea
+# en: 5363961c
+state-timing-marks-wrong = Corridas
+
+## Observaciones
+
+# en: 416d07d2
+observation-compression-lowest = Compresión más baja de un diésel pequeño
+
+## Estados
+
+# en: 19a798d2
+state-compression-lowest-under = Menos de 25,5 bar
+# en: 7c0bbe07
+state-compression-lowest-look-into = De 25,5 a 27 bar
+# en: 6c28ec75
+state-compression-lowest-within = Más de 27 bar
+
+## Observaciones
+
+# en: aa0b8e0a
+observation-compression-spread = Diferencia de compresión entre cilindros
+
+## Estados
+
+# en: 54b8a020
+state-compression-spread-even = Menos de 2,4 bar
+# en: 94acf874
+state-compression-spread-look-into = De 2,4 a 3 bar
+# en: 81c3313c
+state-compression-spread-uneven = Más de 3 bar
+
+## Observaciones
+
+# en: c033fc93
+observation-display-says = Qué dice la pantalla
+
+## Estados
+
+# en: c4b17b22
+state-display-says-normal = Lo de siempre
+# en: 5a2bc8b6
+state-display-says-blank = Apagada o en blanco
+# en: faf7d422
+state-display-says-lock-sign = Dibujo de llave, candado o PIN
+# en: 629f52d1
+state-display-says-fluid-sign = Aviso de AdBlue o de filtro
+# en: 802ec4b0
+state-display-says-set-control = Pide asiento, freno o punto muerto
+# en: b9dffcfc
+state-display-says-low-volts = Voltios bajos o dibujo de batería
+# en: 098f25ed
+state-display-says-code = Otro código o aviso
+
+## Observaciones
+
+# en: 352fcde5
+observation-dash-volts-start = Voltios en la pantalla al arrancar
+
+## Estados
+
+# en: 17561cc5
+state-dash-volts-start-off = Se apaga la pantalla
+# en: 492b70b4
+state-dash-volts-start-collapses = Menos de 7,5 V
+# en: 340665ae
+state-dash-volts-start-sags = De 7,5 a 9,3 V
+# en: aecc2097
+state-dash-volts-start-holds = De 9,3 a 11,7 V
+# en: e8673011
+state-dash-volts-start-no-load = Más de 11,7 V
+
+## Observaciones
+
+# en: 174f637a
+observation-fuel-reaches-engine = Llega combustible al motor
+
+## Estados
+
+# en: 85a39ab3
+state-fuel-reaches-engine-yes = Sí
+# en: 165286e6
+state-fuel-reaches-engine-weak = Un poco
+# en: 1ea442a1
+state-fuel-reaches-engine-no = No
+
+## Observaciones
+
+# en: a06337a5
+observation-flow-stops-at = Dónde se corta el combustible
+
+## Estados
+
+# en: bdf9823a
+state-flow-stops-at-nowhere = Pasa hasta el final
+# en: f3fe50ae
+state-flow-stops-at-tank = Ni siquiera sale del depósito
+# en: 3dbdc08f
+state-flow-stops-at-filter = Llega hasta el filtro
+# en: 19e4fe21
+state-flow-stops-at-pump = Llega hasta la bomba
+
+## Observaciones
+
+# en: ab96f79b
+observation-bowl-fuel = Qué sale de la cuba del carburador
+
+## Estados
+
+# en: 0ff79e71
+state-bowl-fuel-plenty = Gasolina limpia
+# en: 247e5f8f
+state-bowl-fuel-dirty = Agua o suciedad
+# en: 83b0ca3f
+state-bowl-fuel-little = Casi nada
+
+## Observaciones
+
+# en: 477c1e8d
+observation-prime-fires = Arranque con unas gotas de gasolina nueva
+
+## Estados
+
+# en: d574b4b4
+state-prime-fires-fires-briefly = Prende un momento
+# en: 09ec0ab4
+state-prime-fires-nothing = No prende
+
+## Observaciones
+
+# en: 71939925
+observation-fuel-given = Qué se echó la última vez
+
+## Estados
+
+# en: bdd913ff
+state-fuel-given-certain = Seguro que lo bueno
+# en: 683661c7
+state-fuel-given-doubtful = Puede que otra cosa
+
+## Observaciones
+
+# en: 61cc1533
+observation-fuel-grade = Clase de gasoil
+
+## Estados
+
+# en: 3c0b58e2
+state-fuel-grade-winter = Gasoil de invierno
+# en: d2dcc8f8
+state-fuel-grade-summer = De verano, o comprado en verano
+
+## Observaciones
+
+# en: 246d2091
+observation-water-or-wax = Agua o parafina en el combustible
+
+## Estados
+
+# en: 71c97457
+state-water-or-wax-none = Limpio y claro
+# en: d2150304
+state-water-or-wax-water = Con agua o suciedad
+# en: d3292f01
+state-water-or-wax-wax = Turbio o con parafina
+# en: 8afbe4ce
+state-water-or-wax-ice = Con hielo
+
+## Observaciones
+
+# en: 0c53263d
+observation-fuel-level = Combustible en el depósito
+
+## Estados
+
+# en: e1947c03
+state-fuel-level-seen-enough = Mirado: hay bastante
+# en: 2cf40338
+state-fuel-level-said-enough = Debería haber bastante
+# en: f793de20
+state-fuel-level-low = Poco
+# en: c6c094bc
+state-fuel-level-empty = Vacío
+
+## Observaciones
+
+# en: b8d7d458
+observation-fuel-age = Tiempo que tiene el combustible
+
+## Estados
+
+# en: 1ddf3e66
+state-fuel-age-fresh = Menos de un mes
+# en: 9a3d68e7
+state-fuel-age-months = De uno a tres meses
+# en: 5db5a615
+state-fuel-age-over-winter = De la temporada pasada
+# en: 0477133a
+state-fuel-age-years = Más de un año
+
+## Observaciones
+
+# en: 528fbed7
+observation-fuel-drips = Goteo o mancha mojada debajo de la máquina
+
+## Estados
+
+# en: 702ec3f2
+state-fuel-drips-dry = Seco
+# en: e82162a5
+state-fuel-drips-wet = Mojado o gotea combustible
+
+## Observaciones
+
+# en: 38cbdcaf
+observation-fuel-smell = Olor y color de la gasolina
+
+## Estados
+
+# en: 9816c2ea
+state-fuel-smell-fresh = Nueva y clara
+# en: fc6276ea
+state-fuel-smell-stale = Agria, como a barniz, u oscura
+
+## Observaciones
+
+# en: e4e7ca49
+observation-flooding-signs = Señales de que se ha ahogado
+
+## Estados
+
+# en: dc937b59
+state-flooding-signs-none = Ninguna
+# en: 28fbfd5c
+state-flooding-signs-smell = Huele mucho a gasolina en el escape
+# en: 748c854e
+state-flooding-signs-drips = Gotea gasolina de la admisión
+
+## Observaciones
+
+# en: f657ef52
+observation-pump-sound = Sonido de la bomba eléctrica de combustible
+
+## Estados
+
+# en: 61eaaa6a
+state-pump-sound-runs = Suena como siempre
+# en: 82d91a04
+state-pump-sound-silent = No se oye nada
+# en: ea290abf
+state-pump-sound-rattles = Fuerte o con traqueteo
+
+## Observaciones
+
+# en: 79d709d2
+observation-last-use = Última vez que funcionó
+
+## Estados
+
+# en: de5d3171
+state-last-use-hours = Hace horas
+# en: 2fe62094
+state-last-use-days = Hace días
+# en: 131b80c1
+state-last-use-weeks = Hace semanas
+# en: 03f44095
+state-last-use-months = Hace meses
+
+## Observaciones
+
+# en: f6687203
+observation-how-stopped = Cómo se paró la última vez
+
+## Estados
+
+# en: a79fd441
+state-how-stopped-switched-off-normally = La paré como siempre
+# en: a62af767
+state-how-stopped-died-at-once = Se paró de golpe
+# en: 9273b3b4
+state-how-stopped-faded = Se fue apagando hasta pararse
+# en: 565ed584
+state-how-stopped-under-load = Se paró trabajando
+# en: 9c36c698
+state-how-stopped-would-not-stop = No se quería parar
+
+## Observaciones
+
+# en: f262e7ba
+observation-recent-event = Qué pasó poco antes
+
+## Estados
+
+# en: 7722c9af
+state-recent-event-battery-removed = Se quitó o se puso la batería
+# en: be2b3f96
+state-recent-event-jump-started = La arrancaron con pinzas
+# en: 298e509a
+state-recent-event-charged = Se cargó la batería
+# en: a2b632b9
+state-recent-event-pressure-washed = Se lavó a presión
+# en: 2e0e80c5
+state-recent-event-welded = Se soldó en ella
+# en: fc18cdd9
+state-recent-event-hit-something = Se dio contra algo
+# en: e145c5e8
+state-recent-event-tipped = Volcó de lado
+# en: 75d28c35
+state-recent-event-ran-dry = Se quedó sin combustible
+# en: 97cb502e
+state-recent-event-refuelled = Se le echó combustible
+# en: 46b56607
+state-recent-event-flooded = Estuvo metida en agua
+# en: 1319edb2
+state-recent-event-heavy-rain = Estuvo fuera con mucha lluvia o nieve
+# en: f7a9ad2e
+state-recent-event-rodents-seen = Se vieron ratones o ratas
+# en: 7c17b131
+state-recent-event-parts-replaced = Se cambiaron piezas
+
+## Observaciones
+
+# en: 138076e4
+observation-recent-work = Arreglos hechos hace poco
+
+## Estados
+
+# en: dfcb7c16
+state-recent-work-battery-work = Batería
+# en: d71fc9ce
+state-recent-work-cable-work = Cables o masa
+# en: c2d50ba4
+state-recent-work-starter-work = Motor de arranque o solenoide
+# en: 8e923e44
+state-recent-work-switch-work = Llave o interruptores de seguridad
+# en: 83b96668
+state-recent-work-wiring-work = Otros cables
+# en: c12b3fdc
+state-recent-work-fuel-work = Depósito, tubos o filtro de combustible
+# en: e364cccf
+state-recent-work-carburettor-work = Carburador
+# en: 3bcb9c82
+state-recent-work-ignition-work = Bujía, bobina o platinos
+# en: a57d0108
+state-recent-work-engine-work = Se abrió el motor
+# en: 43c21158
+state-recent-work-oil-work = Cambio de aceite
+# en: e22ae21a
+state-recent-work-deck-work = Plato de corte o toma de fuerza
+
+## Observaciones
+
+# en: c106d1c0
+observation-outdoors = Tiempo que hace donde la máquina
+
+## Estados
+
+# en: 0ec53894
+state-outdoors-hot = Calor
+# en: 329d8172
+state-outdoors-mild = Templado
+# en: 17636dd6
+state-outdoors-frost = Helada
+# en: af146ec5
+state-outdoors-hard-frost = Helada fuerte
+
+## Observaciones
+
+# en: e2e66608
+observation-battery-age = Edad de la batería
+
+## Estados
+
+# en: 448fdac0
+state-battery-age-new = Menos de dos años
+# en: 4824f51a
+state-battery-age-middle = De dos a cuatro años
+# en: 62aa4706
+state-battery-age-old = Más de cuatro años
+
+## Observaciones
+
+# en: 38a040da
+observation-battery-goes-flat = Se descarga sola la batería
+
+## Estados
+
+# en: 1ea442a1
+state-battery-goes-flat-no = No
+# en: a6b86e26
+state-battery-goes-flat-overnight = De un día para otro
+# en: f5eb5ae9
+state-battery-goes-flat-days = En unos días
+# en: 7884602e
+state-battery-goes-flat-weeks = En unas semanas
+
+## Observaciones
+
+# en: b385d200
+observation-injector-line-fuel = Combustible al aflojar un tubo de inyector
+
+## Estados
+
+# en: 4cf5b47b
+state-injector-line-fuel-spurts = Sale a chorro
+# en: 9efd6536
+state-injector-line-fuel-dribbles = Gotea
+# en: 67e1bca0
+state-injector-line-fuel-none = Nada
+
+## Observaciones
+
+# en: bdb58b06
+observation-return-bubbles = Burbujas en el tubo transparente de retorno
+
+## Estados
+
+# en: 63980060
+state-return-bubbles-none = Sin burbujas
+# en: 7cf444cc
+state-return-bubbles-bubbles = Burbujas, más al cargarlo
+
+## Observaciones
+
+# en: 01685320
+observation-injector-test = Inyectores en el banco
+
+## Estados
+
+# en: 987df719
+state-injector-test-good = Presión y chorro buenos
+# en: 04e7f51c
+state-injector-test-bad = Gotean, poca presión o mal chorro
+
+## Observaciones
+
+# en: b69fb333
+observation-crank-signal = Régimen en el aparato de diagnosis al girar
+
+## Estados
+
+# en: 51a70e2f
+state-crank-signal-shown = Un régimen fijo
+# en: 10c56f33
+state-crank-signal-none = Ninguno o a saltos
+
+## Observaciones
+
+# en: 4773d4f4
+observation-rail-pressure = Presión de combustible en el aparato de diagnosis al girar
+
+## Estados
+
+# en: 7bcefc2f
+state-rail-pressure-builds = Sube
+# en: 5e1dfd5d
+state-rail-pressure-too-low = Se queda baja
+
+## Observaciones
+
+# en: 03f2af77
+observation-work-since = La avería y el último arreglo
+
+## Estados
+
+# en: c4a357b8
+state-work-since-no-work = No se tocó nada
+# en: b729e4fd
+state-work-since-before = Ya estaba así antes del arreglo
+# en: 53506795
+state-work-since-straight-after = Vino justo después del arreglo
+# en: 7e710dd6
+state-work-since-ran-after = Funcionó bien después del arreglo
+
+## Observaciones
+
+# en: 2fc7c368
+observation-smoke = Humo del escape al dar al arranque
+
+## Estados
+
+# en: dc937b59
+state-smoke-none = Ninguno
+# en: 3495e757
+state-smoke-white = Blanco
+# en: c6cfe6e4
+state-smoke-black = Negro
+# en: ec7d56a0
+state-smoke-blue = Azul
+
+## Observaciones
+
+# en: e3bdf0b1
+observation-bangs = Petardazos por el escape o la admisión
+
+## Estados
+
+# en: 9f49b052
+state-bangs-none = Sin petardazos
+# en: fc516f1e
+state-bangs-bangs = Petardazos o llama
+
+## Observaciones
+
+# en: 0f122907
+observation-came-on = Cómo vino la avería
+
+## Estados
+
+# en: 86488070
+state-came-on-suddenly = De una vez para otra
+# en: b389d996
+state-came-on-gradually = Poco a poco, en semanas
+
+## Observaciones
+
+# en: 0dac84f3
+observation-choke-effect = Qué cambia el estárter
+
+## Estados
+
+# en: ff718573
+state-choke-effect-no-difference = No cambia nada
+# en: d76e2915
+state-choke-effect-only-with = Solo arranca o va con estárter
+# en: 1eae339a
+state-choke-effect-only-without = Mejor sin estárter
+
+## Observaciones
+
+# en: 6208aaa2
+observation-exhaust-puffs = Aire del escape al dar al arranque
+
+## Estados
+
+# en: 31bc981f
+state-exhaust-puffs-puffs = Sale a soplos
+# en: de07d0b3
+state-exhaust-puffs-hardly = Casi no sale nada
+
+## Observaciones
+
+# en: 71485731
+observation-on-start = Qué pasa al dar al arranque
+
+## Estados
+
+# en: 51b6ced6
+state-on-start-nothing = Nada de nada
+# en: b4bea008
+state-on-start-one-click = Un solo clac
+# en: 0f7de35e
+state-on-start-fast-clicks = Clac-clac-clac rápido
+# en: 0a8b5b0d
+state-on-start-slow = Gira despacio
+# en: 1bbfc18c
+state-on-start-turns-then-stops = Gira un poco y se para
+# en: f2fa36eb
+state-on-start-uneven = Gira a tirones
+# en: d3291b1b
+state-on-start-kicks-back = Da coces, se vuelve atrás
+# en: 7ca64bd7
+state-on-start-spins-alone = El motor de arranque zumba solo
+# en: 12c14257
+state-on-start-grinds = Rasca
+# en: 13aebad2
+state-on-start-turns-no-fire = Gira bien, no arranca
+# en: f9995213
+state-on-start-fires-then-dies = Arranca y se para
+# en: 0c791b1b
+state-on-start-runs-only-while-held = Solo va mientras se sujeta la llave
+# en: b38d3a81
+state-on-start-keeps-cranking = El motor de arranque no para
+# en: bc9bfc12
+state-on-start-starts = Arranca normal
+
+## Observaciones
+
+# en: 9bfdcd94
+observation-engine-turns = Da vueltas el motor
+
+## Estados
+
+# en: 06fdbec1
+state-engine-turns-normal = Sí, como siempre
+# en: 4f626bb6
+state-engine-turns-slow = Despacio
+# en: 7dbe1205
+state-engine-turns-part-turn = Media vuelta o así
+# en: 1a4ecdf0
+state-engine-turns-no = No gira
+
+## Observaciones
+
+# en: 1c18c6ef
+observation-click-sound = Qué se oye en el motor de arranque
+
+## Estados
+
+# en: c08ebd57
+state-click-sound-none = Ningún clac
+# en: a8bed4bf
+state-click-sound-faint = Un clac flojo
+# en: 554e6eb2
+state-click-sound-loud = Un clac fuerte
+# en: 875c3158
+state-click-sound-repeated = Clac una y otra vez
+
+## Observaciones
+
+# en: 0982fe21
+observation-pattern = Cuándo pasa
+
+## Estados
+
+# en: b5fefa23
+state-pattern-every-time = Siempre
+# en: 32921492
+state-pattern-sometimes = A ratos
+# en: 39174115
+state-pattern-only-hot = Solo en caliente
+# en: 2e9ff333
+state-pattern-only-cold = Solo en frío
+# en: 130e8031
+state-pattern-only-wet = Solo con humedad
+# en: 0ba2da31
+state-pattern-after-standing = Solo después de estar parada
+
+## Observaciones
+
+# en: 582e0fb5
+observation-lights-on = Luces con el contacto dado
+
+## Estados
+
+# en: 58aa311b
+state-lights-on-dead = Ninguna luz
+# en: ea53b1cb
+state-lights-on-dim = Flojas
+# en: 9e496b1d
+state-lights-on-normal = Tan fuertes como siempre
+
+## Observaciones
+
+# en: e20dce69
+observation-lights-at-start = Luces al dar al arranque
+
+## Estados
+
+# en: fa98a8e8
+state-lights-at-start-stay-bright = Siguen fuertes
+# en: 746292d8
+state-lights-at-start-dim = Bajan
+# en: de4c4579
+state-lights-at-start-go-out = Se apagan
+
+## Observaciones
+
+# en: 1ba99ba3
+observation-controls-moved = Después de mover todos los mandos
+
+## Estados
+
+# en: 41f9d57c
+state-controls-moved-no-change = Sigue igual
+# en: b45adc23
+state-controls-moved-then-started = Entonces arrancó
+
+## Observaciones
+
+# en: 3818758b
+observation-jump-start = Con pinzas de otra batería
+
+## Estados
+
+# en: 3376bd93
+state-jump-start-not-tried = No probado
+# en: 5861a0d5
+state-jump-start-cured = Arrancó y siguió en marcha
+# en: 42c8a00f
+state-jump-start-helped-but-slow = Giró mejor, pero despacio
+# en: 12735f70
+state-jump-start-ran-then-died = Arrancó y luego se paró
+# en: 41f9d57c
+state-jump-start-no-change = Sigue igual
+
+## Observaciones
+
+# en: e8387507
+observation-at-machine = Está usted al lado de la máquina
+
+## Estados
+
+# en: 5bf4e376
+state-at-machine-yes = Sí, al lado
+# en: 19b6432a
+state-at-machine-can-go = No, pero puedo ir
+# en: 1ea442a1
+state-at-machine-no = No
+# en: cf945741
+state-at-machine-for-someone-else = Pregunto por otra persona
+
+## Observaciones
+
+# en: cf6b242c
+observation-neutral-switch-out-volts = Voltios que salen del interruptor de punto muerto, START
+
+## Estados
+
+# en: d5a98cdb
+state-neutral-switch-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-neutral-switch-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-neutral-switch-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 717fdbf8
+observation-pto-switch-out-volts = Voltios que salen del interruptor de la toma de fuerza, START
+
+## Estados
+
+# en: d5a98cdb
+state-pto-switch-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-pto-switch-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-pto-switch-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: ac8fdf14
+observation-seat-switch-out-volts = Voltios que salen del interruptor del asiento, START
+
+## Estados
+
+# en: d5a98cdb
+state-seat-switch-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-seat-switch-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-seat-switch-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 61958a0f
+observation-clutch-switch-out-volts = Voltios que salen del interruptor del embrague, START
+
+## Estados
+
+# en: d5a98cdb
+state-clutch-switch-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-clutch-switch-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-clutch-switch-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 97ed9a4d
+observation-brake-switch-out-volts = Voltios que salen del interruptor del freno, START
+
+## Estados
+
+# en: d5a98cdb
+state-brake-switch-out-volts-none = Menos de 1 V
+# en: 71bfd148
+state-brake-switch-out-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-brake-switch-out-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 56914b8f
+observation-stud-start-volts = Voltios en el espárrago de batería del solenoide, START
+
+## Estados
+
+# en: e5167a79
+state-stud-start-volts-none = Menos de 2 V
+# en: c7636fe7
+state-stud-start-volts-low = De 2 a 8 V
+# en: 296270a0
+state-stud-start-volts-sags = De 8 a 9,4 V
+# en: 6775bc69
+state-stud-start-volts-good = Más de 9,4 V
+
+## Observaciones
+
+# en: 5ce526a6
+observation-trigger-start-volts = Voltios en el borne pequeño del solenoide, START
+
+## Estados
+
+# en: d5a98cdb
+state-trigger-start-volts-none = Menos de 1 V
+# en: 71bfd148
+state-trigger-start-volts-weak = De 1 a 8 V
+# en: e696f5f4
+state-trigger-start-volts-good = Más de 8 V
+
+## Observaciones
+
+# en: 18cf6746
+observation-starter-start-volts = Voltios en el borne del motor de arranque, START
+
+## Estados
+
+# en: d5a98cdb
+state-starter-start-volts-none = Menos de 1 V
+# en: 697b21f0
+state-starter-start-volts-low = De 1 a 7,5 V
+# en: 92cf7e78
+state-starter-start-volts-sags = De 7,5 a 9 V
+# en: 8b5ed47f
+state-starter-start-volts-good = Más de 9 V
+
+## Observaciones
+
+# en: cc469923
+observation-ground-drop-volts = Voltios del bloque del motor al borne negativo, START
+
+## Estados
+
+# en: caf12bf7
+state-ground-drop-volts-good = Menos de 0,2 V
+# en: 8f094654
+state-ground-drop-volts-look-into = De 0,2 a 0,7 V
+# en: 0709d83e
+state-ground-drop-volts-bad = De 0,7 a 8 V
+# en: e696f5f4
+state-ground-drop-volts-open = Más de 8 V
+
+## Observaciones
+
+# en: 6c6ee3da
+observation-minus-clamp-drop-volts = Voltios del borne negativo a su terminal, START
+
+## Estados
+
+# en: 1d273080
+state-minus-clamp-drop-volts-good = Menos de 0,1 V
+# en: 50ab306e
+state-minus-clamp-drop-volts-look-into = De 0,1 a 0,3 V
+# en: 3769b130
+state-minus-clamp-drop-volts-bad = Más de 0,3 V
+
+## Observaciones
+
+# en: a1ec5de5
+observation-plus-clamp-drop-volts = Voltios del borne positivo a su terminal, START
+
+## Estados
+
+# en: 1d273080
+state-plus-clamp-drop-volts-good = Menos de 0,1 V
+# en: 50ab306e
+state-plus-clamp-drop-volts-look-into = De 0,1 a 0,3 V
+# en: 3769b130
+state-plus-clamp-drop-volts-bad = Más de 0,3 V
+
+## Observaciones
+
+# en: 4d86fb17
+observation-starter-amps = Corriente del motor de arranque
+
+## Estados
+
+# en: b17aa2e3
+state-starter-amps-none = Menos de 20 A
+# en: e2afab08
+state-starter-amps-low = De 20 a 60 A
+# en: 0962c348
+state-starter-amps-normal = De 60 a 300 A
+# en: a961e304
+state-starter-amps-high = Más de 300 A
+
+## Observaciones
+
+# en: f7cae8cc
+observation-battery-rest-volts = Voltios de la batería en reposo
+
+## Estados
+
+# en: ca740f0d
+state-battery-rest-volts-gone = Menos de 9,5 V
+# en: 869b9e2c
+state-battery-rest-volts-cell-down = De 9,5 a 11 V
+# en: d9dffd01
+state-battery-rest-volts-flat = De 11 a 12 V
+# en: b2ede6c1
+state-battery-rest-volts-low = De 12 a 12,4 V
+# en: 5ae06f89
+state-battery-rest-volts-good = De 12,4 a 12,9 V
+# en: e5635adf
+state-battery-rest-volts-not-rested = Más de 12,9 V
+
+## Observaciones
+
+# en: cba50f6e
+observation-battery-start-volts = Voltios de la batería al dar al arranque
+
+## Estados
+
+# en: fa4e2267
+state-battery-start-volts-collapses = Menos de 8 V
+# en: f7ed997b
+state-battery-start-volts-sags = De 8 a 9,6 V
+# en: 38090bfb
+state-battery-start-volts-holds = De 9,6 a 11,8 V
+# en: 5449ed4b
+state-battery-start-volts-no-load = Más de 11,8 V
+
+## Observaciones
+
+# en: bf607d7c
+observation-load-test = Batería bajo carga
+
+## Estados
+
+# en: d9720c00
+state-load-test-passes = Aguanta
+# en: c5d50770
+state-load-test-fails = No aguanta
+
+## Observaciones
+
+# en: 63966ec4
+observation-cell-spread = Densidad del ácido, vaso más alto menos el más bajo
+
+## Estados
+
+# en: 5a89390e
+state-cell-spread-even = Menos de 0,050
+# en: 0ea7662b
+state-cell-spread-one-low = 0,050 o más
