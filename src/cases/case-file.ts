@@ -106,7 +106,7 @@ function part({ teller, understood, denied, acts }: Heard, knowledge: Knowledge)
   const done = new Map<string, CaseAct>();
   for (const report of reportsFrom(understood, denied, { knowledge, reporter: by, epoch: 0 })) {
     const act = actOf(report, knowledge);
-    if (act === null) facts.push(report);
+    if (act === null) facts.push({ ...report, unasked: true });
     else done.set(act.act, { ...act, by, toldIn: teller });
   }
   for (const { act, outcome } of acts) {

@@ -29,7 +29,7 @@ interface Progress {
 
 function answer(read: ReadCase, observation: string, progress: Progress): boolean {
   const facts = read.operator.filter((report) => report.observation === observation);
-  progress.reports.push(...facts);
+  progress.reports.push(...facts.map((report) => ({ ...report, unasked: false })));
   return facts.length > 0;
 }
 

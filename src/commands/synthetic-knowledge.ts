@@ -50,6 +50,7 @@ export function syntheticKnowledge(size: SyntheticSize): Knowledge {
       repeatsItself: 0.7,
       pairCutOff: size.pairs ? 1e-6 : 1,
       shareStrength: 50,
+      unasked: {},
     },
   };
 }

@@ -9,6 +9,8 @@ export interface Layer {
   /** The epoch in which the stretch begins. */
   readonly epoch: number;
   readonly groups: ReadonlyMap<number, Seen>;
+  /** How much likelier they were told because they come from the trouble; 1 where not named. */
+  readonly unasked: ReadonlyMap<number, number>;
 }
 
 /** Reports by stretch of time, and the acts between them, oldest first. */
@@ -66,6 +68,7 @@ function checkEpoch(id: string, epoch: number): void {
  */
 export function arrange(model: Model, evidence: Evidence, volts: number): Arranged {
   const layers = new Map<number, Map<number, Map<string, Float64Array>>>();
+  const unasked = new Map<number, Map<number, number>>();
   for (const { report, since } of standingReports(model, evidence)) {
     const observation = model.observations.get(report.observation);
     if (observation === undefined) continue;
@@ -73,6 +76,12 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
     if (likelihood === null) continue;
     const layer = layers.get(since) ?? new Map<number, Map<string, Float64Array>>();
     layers.set(since, layer);
+    const most = unasked.get(since) ?? new Map<number, number>();
+    unasked.set(since, most);
+    if (report.unasked === true) {
+      const times = model.knowledge.rates.unasked[report.reporter] ?? 1;
+      most.set(observation.group, Math.max(times, most.get(observation.group) ?? 1));
+    }
     const seen = layer.get(observation.group) ?? new Map<string, Float64Array>();
     layer.set(observation.group, seen);
     const before = seen.get(report.observation);
@@ -86,6 +95,7 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
       .sort(([a], [b]) => a - b)
       .map(([epoch, groups]) => ({
         epoch,
+        unasked: unasked.get(epoch) ?? new Map<number, number>(),
         groups: new Map([...groups].sort(([a], [b]) => a - b)),
       })),
     acts: [...evidence.acts].sort((a, b) => a.epoch - b.epoch),

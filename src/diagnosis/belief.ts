@@ -178,7 +178,7 @@ function without(arranged: Arranged, leftOut: LeftOut): Arranged {
       group === undefined
         ? arranged.layers
         : arranged.layers.map((layer) => ({
-            epoch: layer.epoch,
+            ...layer,
             groups: new Map([...layer.groups].filter(([index]) => index !== group)),
           })),
     acts:

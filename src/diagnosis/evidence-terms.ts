@@ -8,6 +8,7 @@ import {
   type Seen,
   type SharedLikelihood,
 } from "./model.ts";
+import { toldUnasked } from "./unasked.ts";
 
 /** What one group says at one stretch of time. */
 export interface Term {
@@ -40,8 +41,10 @@ interface At {
 export function weighTerm(model: Model, at: At, seen: Seen): Term {
   const group = groupAt(model, at.group);
   const gated = [...seen.keys()].filter((id) => conditionsOf(model, id).length > 0);
-  const weighed = gated.length === 0 ? group.weigh(seen) : weighGated(model, at, { seen, gated });
-  const predicted = marginal(model, weighed);
+  const asked = gated.length === 0 ? group.weigh(seen) : weighGated(model, at, { seen, gated });
+  const predicted = marginal(model, asked);
+  const times = at.arranged.layers[at.layer]?.unasked.get(at.group) ?? 1;
+  const weighed = toldUnasked(asked, predicted, times);
   return {
     layer: at.layer,
     group: at.group,

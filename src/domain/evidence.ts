@@ -37,6 +37,8 @@ export interface Report {
   readonly said: Said;
   /** 0 = plainly stated, 1 = worth nothing ("should be", "I think"). */
   readonly hedge: number;
+  /** True where nobody asked: what has nothing to do with the trouble is seldom mentioned. */
+  readonly unasked?: boolean;
   /** Probe place for voltages, where it was told. */
   readonly probes?: "post" | "clamp" | "unknown";
 }

@@ -315,6 +315,11 @@ export interface Rates {
   readonly pairCutOff: number;
   /** Strength, in closed cases, with which a shipped share is believed. */
   readonly shareStrength: number;
+  /**
+   * How many times likelier somebody mentions a thing unasked when it comes from the trouble than
+   * when it is just so; 1 where the reporter is not named.
+   */
+  readonly unasked: Readonly<Partial<Record<Reporter, number>>>;
 }
 
 export type WordKind =

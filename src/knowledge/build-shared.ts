@@ -115,6 +115,7 @@ export function buildRates(text: z.infer<typeof RatesText>): Rates {
     repeatsItself: text["repeats-itself"],
     pairCutOff: text["pair-cut-off"],
     shareStrength: text["share-strength"],
+    unasked: text["told-unasked"],
   };
 }
 

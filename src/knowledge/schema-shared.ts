@@ -72,6 +72,7 @@ export const RatesText = z.strictObject({
   "repeats-itself": probability,
   "pair-cut-off": share,
   "share-strength": z.number().positive(),
+  "told-unasked": z.partialRecord(Reporter, z.number().min(1).max(20)).default({}),
 });
 
 const frequencyShape = z.record(z.enum(frequencyWords), probability);

@@ -36,6 +36,7 @@ export const report = exactly<Report>()(
     reporter: Reporter,
     said,
     hedge: z.number(),
+    unasked: z.boolean().exactOptional(),
     probes: z.enum(["post", "clamp", "unknown"]).exactOptional(),
   }),
 );

@@ -36,9 +36,18 @@ export function reportsIn(
   const { state, knowledge, reporter } = given;
   const telling = { knowledge, reporter, epoch: state.epoch };
   const told = state.answers.map((answer) => answer.report);
-  return reportsFrom(reading.understood, reading.denied, telling).filter((report) =>
-    addsTo(told, report),
+  const asked = askedFor(state, knowledge);
+  return reportsFrom(reading.understood, reading.denied, telling)
+    .filter((report) => addsTo(told, report))
+    .map((report) => (asked.has(report.observation) ? report : { ...report, unasked: true }));
+}
+
+/** What the open questions are about: an answer to them is not told unasked. */
+function askedFor(state: CaseState, knowledge: Knowledge): ReadonlySet<string> {
+  const open = [state.open.operator, state.open.technician].flatMap((one) =>
+    one?.asking.about === "check" ? (knowledge.checks.get(one.asking.check)?.yields ?? []) : [],
   );
+  return new Set(open);
 }
 
 /** Dangers that the words name and that do not stand already. */

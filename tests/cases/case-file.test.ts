@@ -177,6 +177,7 @@ describe("the facts of a case file", () => {
         reporter: "operator",
         said: { kind: "states", weights: { slow: 1 } },
         hedge: 0,
+        unasked: true,
       },
     ]);
     expect(asked.map((one) => one.text)).toEqual([""]);

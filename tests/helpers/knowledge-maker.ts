@@ -26,6 +26,7 @@ export const testRates: Rates = {
   repeatsItself: 0.7,
   pairCutOff: 1,
   shareStrength: 50,
+  unasked: {},
 };
 
 /** Turns the key and the engine runs at once. */

@@ -40,6 +40,7 @@ export function smallKnowledge({ tools = {}, states = {} }: Small): Knowledge {
       repeatsItself: 0,
       pairCutOff: 0,
       shareStrength: 1,
+      unasked: {},
     },
   };
 }
