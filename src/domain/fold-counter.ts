@@ -11,6 +11,7 @@ const counterTypes = [
   "payment.told",
   "case.took-in",
   "photo.marked",
+  "help.given",
   "case.passed-on",
   "link.made",
   "operator.joined",
@@ -44,6 +45,7 @@ const history: ReadonlySet<CaseEvent["type"]> = new Set([
   "payment.told",
   "case.took-in",
   "photo.marked",
+  "help.given",
   "case.passed-on",
   "operator.joined",
 ]);
@@ -81,6 +83,8 @@ export function applyCounter(state: CaseState, event: CounterEvent): CaseState {
       });
       return { ...state, files };
     }
+    case "help.given":
+      return state;
     case "case.passed-on":
       return { ...state, shopSaw: event.to };
     case "link.made":

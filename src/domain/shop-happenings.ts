@@ -53,6 +53,8 @@ export type ShopHappening =
       readonly observation: string;
       readonly state: string;
     }
+  /** The shop gives the operator something safe to try. */
+  | { readonly type: "help.given"; readonly act: string }
   /** A dispatcher passes the case on to another. */
   | { readonly type: "case.passed-on"; readonly to: string }
   /** A link that makes whoever opens it the operator of this case; only its digest is kept. */

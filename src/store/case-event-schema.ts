@@ -94,6 +94,7 @@ const counterEvents = [
   event("payment.told", { payer: z.enum(payers), agreed: z.boolean() }),
   event("case.took-in", { other: text }),
   event("photo.marked", { file: text, observation: text, state: text }),
+  event("help.given", { act: text }),
   event("case.passed-on", { to: text }),
   event("link.made", { digest: text }),
   event("operator.joined", { operator: text, ...contact }),

@@ -23,6 +23,7 @@ import { phoneAnswers } from "./phone-intake.ts";
 import { filesToMark, markPhoto, unmarkPhoto } from "./photo-mark.ts";
 import { askOperator, heardByPhone } from "./relay.ts";
 import { type CaseAct, may, type Standing } from "./rights.ts";
+import { giveHelp } from "./self-help.ts";
 import { slipMessage, slipSlot } from "./slip.ts";
 import { factsIn } from "./understand.ts";
 
@@ -76,6 +77,7 @@ const presses: Readonly<
     afterwards: true,
     act: (state, _, given) => filesToMark(state, given),
   },
+  help: { right: "ask", act: giveHelp },
   mark: { right: "note", act: markPhoto },
   unmark: { right: "note", act: unmarkPhoto },
   slip: { right: "see", afterwards: true, act: (state, _, given) => showSlip(state, given) },

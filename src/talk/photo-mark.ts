@@ -2,9 +2,10 @@ import { chanceHolds } from "../diagnosis/machine-condition.ts";
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message } from "../domain/effects.ts";
-import type { Report, Said } from "../domain/evidence.ts";
+import type { Report } from "../domain/evidence.ts";
 import { type Check, type Observation, wordKey } from "../domain/knowledge.ts";
 import { raiseAlarm } from "./alarm.ts";
+import { saidOf } from "./answer.ts";
 import { stateLabel } from "./choices.ts";
 import { back, type Given, saying, withSlip } from "./counter-given.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
@@ -112,11 +113,6 @@ function statesMessage(state: CaseState, index: number, observation: Observation
   };
 }
 
-const saidOn = ({ kind }: Observation, state: string): Said =>
-  kind === "list"
-    ? { kind: "members", present: [state], absent: [] }
-    : { kind: "states", weights: { [state]: 1 } };
-
 /** What the photo shows is evidence of its own, as sure as photos are; it was so when it came. */
 function marked(kept: Kept, observation: Observation, shows: string): CaseHappening[] {
   const { id } = observation;
@@ -125,7 +121,7 @@ function marked(kept: Kept, observation: Observation, shows: string): CaseHappen
     epoch: kept.epoch,
     reporter: "photo",
     hedge: 0,
-    said: saidOn(observation, shows),
+    said: saidOf(observation, shows),
   };
   return [
     { type: "answer.given", report },
