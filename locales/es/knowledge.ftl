@@ -2764,3 +2764,885 @@ observation-cell-spread = Densidad del ácido, vaso más alto menos el más bajo
 state-cell-spread-even = Menos de 0,050
 # en: 0ea7662b
 state-cell-spread-one-low = 0,050 o más
+
+## Pruebas
+
+# en: a21c7fe0
+check-look-at-air-filter = Filtro del aire
+# en: 527a001c
+check-look-at-air-filter-ask = Abra la caja del filtro del aire y mire. ¿El filtro está limpio, sucio, o atascado, mojado o roído?
+# en: 6dae871c
+check-look-at-air-filter-how = Llave quitada. Mire también en el tubo de detrás, por si hay un nido o un trapo. No ponga el motor en marcha sin el filtro.
+# en: 2f8a80da
+check-look-at-exhaust = Salida del escape
+# en: 42152fc3
+check-look-at-exhaust-ask = Mire la punta del escape. ¿Está libre, o hay un nido, barro, un trapo, o está aplastada?
+# en: 2b5f62dc
+check-look-at-exhaust-how = Motor parado y frío; no se mete nada dentro.
+# en: 3d51bbee
+check-read-contactor-out = Salida del contactor
+# en: 2c623201
+check-read-contactor-out-ask = ¿Voltios en el espárrago de salida del contactor, llave en START?
+
+## Qué dice la medida
+
+# en: 8115bf77
+verdict-read-contactor-out-passes = El contactor deja pasar la corriente: mire el cable al motor de arranque, o el propio motor de arranque.
+# en: 21283fba
+verdict-read-contactor-out-lossy = Se pierden voltios en el contactor o antes. Compare con su espárrago de batería.
+# en: 86b820f2
+verdict-read-contactor-out-open = El contactor no cierra: no le llega orden, bobina cortada o contactos quemados.
+
+## Pruebas
+
+# en: 1e85ae1b
+check-read-cable-to-earth = Cable positivo contra masa
+# en: b632dc19
+check-read-cable-to-earth-ask = Los dos cables fuera de la batería, todo apagado. ¿Cuántos ohmios hay del cable positivo a metal limpio del motor?
+# en: c3e25a17
+check-read-cable-to-earth-how = No vuelva a poner nunca el cable mientras marque un corto; busque el ojal que toca, y luego un solenoide que no ha soltado.
+
+## Qué dice la medida
+
+# en: 8e6940f5
+verdict-read-cable-to-earth-short = Corto total: el ojal o el cable toca metal, o los contactos del solenoide están pegados.
+# en: e527237e
+verdict-read-cable-to-earth-something-on = Algo consume, o hay un cable pelado. Quite los fusibles uno por uno.
+# en: 5cea7a49
+verdict-read-cable-to-earth-clear = No hay corto en el cable gordo.
+
+## Pruebas
+
+# en: 9a692dbd
+check-ask-spark-at-clamp = Chispa en el cable de la batería
+# en: 9b9f15ec
+check-ask-spark-at-clamp-ask = Si hace poco se puso un cable de la batería con todo apagado, ¿saltó chispa?
+# en: ed7125d1
+check-ask-spark-at-clamp-how = Solo de memoria. No lo vuelva a probar.
+# en: b867b4b7
+check-look-at-intake-joint = Unión del carburador con el motor
+# en: adb85966
+check-look-at-intake-joint-ask = ¿Están apretadas y enteras las tuercas, las juntas y la goma entre el carburador y el motor?
+# en: d398e150
+check-ask-charge-lamp = Testigo de carga
+# en: 58cd6f9b
+check-ask-charge-lamp-ask = La última vez que funcionó, ¿se apagó el testigo de carga o el dibujo de la batería?
+# en: 263f1922
+check-look-at-alternator-belt = Correa del alternador
+# en: 408389a9
+check-look-at-alternator-belt-ask = Llave quitada. ¿Está puesta la correa del alternador, tensa y sin brillo?
+# en: 53a03dfb
+check-look-at-alternator-belt-how = Motor parado y frío. Apriétela en medio con el pulgar; está bien si cede más o menos el ancho del dedo.
+# en: c7c22b59
+check-read-charging = Tensión de carga
+# en: f21b0b37
+check-read-charging-ask = ¿Voltios en la batería con el motor a régimen de trabajo?
+# en: 21d4f7ab
+check-read-charging-how = Unos 0,1 V más por cada 10 grados menos. Mida otra vez con las luces puestas, y de la carcasa del alternador al borne negativo, donde el límite es 0,2 V.
+
+## Qué dice la medida
+
+# en: 833c7900
+verdict-read-charging-charging = Carga.
+# en: 9c59ab78
+verdict-read-charging-weak = Carga poco: correa, uniones o regulador; ponga las luces y mida otra vez.
+# en: 6fa5d9f4
+verdict-read-charging-none = No carga: correa, conector, cable de excitación, fusible, y luego alternador o bobina.
+# en: 32ce764b
+verdict-read-charging-too-much = Sobrecarga en caliente: regulador o su masa. Con mucho frío puede pasarse un poco del límite de arriba.
+
+## Pruebas
+
+# en: 1162b1a3
+check-look-at-choke = Mariposa del estárter
+# en: 4b90b4a3
+check-look-at-choke-ask = Mueva la palanca del estárter y mire la punta del cable y la mariposa en el carburador. ¿La mariposa cierra del todo y vuelve a abrir?
+# en: ec45745b
+check-look-at-choke-how = Llave quitada, motor frío. Muchas veces se ve quitando la tapa del filtro del aire; vuelva a ponerla.
+# en: 2a2dcb2b
+check-look-at-joints = Las dos puntas de los dos cables
+# en: a99d64f2
+check-look-at-joints-ask = Mire las dos puntas de los dos cables de la batería, también donde el negro llega al motor. ¿Qué ve?
+# en: 0ec8a2f0
+check-look-at-joints-how = Gire cada terminal con la mano, sin herramientas. Si puede, mande una foto de las cuatro puntas.
+# en: 4a31d216
+check-look-at-controls = Todos los mandos como para arrancar
+# en: edd109e1
+check-look-at-controls-ask = Mire cada mando e interruptor que tenga la máquina. ¿Está cada uno como dice el manual para arrancar?
+# en: aa1d91b7
+check-look-at-controls-how = No se fíe del ojo: mueva cada uno y vuelva a ponerlo.
+# en: 0cd08b1e
+check-look-at-stop-button = Seta de parada de emergencia
+# en: 0fb5b2a0
+check-look-at-stop-button-ask = ¿Está sacada la seta roja de parada de emergencia? Mire si hay otra.
+# en: ce795f35
+check-look-at-bar = Barra de seguridad o palanca de hombre muerto
+# en: 73a5dd62
+check-look-at-bar-ask = ¿Está la barra de seguridad bajada del todo, o la palanca de hombre muerto sujeta, mientras arranca?
+# en: c34e444c
+check-look-for-bubbles = Aire en el gasoil
+# en: 2426d9d0
+check-look-for-bubbles-ask = Purgador del filtro abierto una vuelta y dándole a la bomba de mano. ¿Salen burbujas o espuma?
+# en: c2606852
+check-feel-primer = Bomba de mano
+# en: 0f505990
+check-feel-primer-ask = Dele veinte golpes a la bomba de mano del filtro de gasoil o de la bomba. ¿Se pone dura o sigue blanda?
+# en: 7d2c9e45
+check-feel-primer-how = Motor frío, llave quitada. No se abre nada.
+# en: 71b00900
+check-ask-other-key = Otra llave o el PIN
+# en: 3f950e55
+check-ask-other-key-ask = ¿Se probó con otra llave, o con el PIN otra vez, tras un minuto con la llave quitada?
+# en: 428e6cf3
+check-read-reader = Aparato de diagnosis
+# en: 24ed30fe
+check-read-reader-ask = Llave en ON, aparato enchufado. ¿Contesta la centralita? Apunte cada código como SPN y FMI.
+# en: 5f56c3c2
+check-read-reader-how = FMI 3 es tensión alta, 4 baja, 5 corriente baja (cortado), 6 alta (corto), 2 a saltos. SPN 168 es la tensión de la batería: arregle eso primero, de ahí salen otros códigos.
+
+## Qué dice la medida
+
+# en: f2d02652
+verdict-read-reader-alive = La centralita vive: siga sus códigos, la tensión de la batería primero.
+# en: 2d28829e
+verdict-read-reader-dead = No contesta: alimentación, masa o fusible de la centralita, luego el conector, luego la propia centralita.
+
+## Pruebas
+
+# en: dcd9356f
+check-read-controller-feed = Alimentación de la centralita
+# en: f1c2810e
+check-read-controller-feed-ask = ¿Voltios entre las patillas de positivo y masa de la centralita en su conector, llave en ON?
+# en: d2aaa59f
+check-read-controller-feed-how = Con carga: una lámpara de prueba entre las patillas tiene que lucir fuerte.
+
+## Qué dice la medida
+
+# en: 9d6c188a
+verdict-read-controller-feed-sound = Alimentación buena: sensores, conectores, luego la centralita.
+# en: c3f79223
+verdict-read-controller-feed-faulty = Alimentación mala: fusible, relé principal, masa o un conector.
+
+## Pruebas
+
+# en: 37a6c446
+check-see-cylinder-liquid = Líquido en el cilindro
+# en: fcad6fdf
+check-see-cylinder-liquid-ask = Bujía o inyector fuera, motor girado despacio con una barra. ¿Sale aceite, gasolina o agua?
+# en: 2740af4f
+check-see-cylinder-liquid-how = Un trapo encima del agujero, la cara apartada y ninguna chispa cerca. Puede salir un litro.
+# en: 04f7ac15
+check-ask-oil-grade = Grado del aceite del motor
+# en: 06947064
+check-ask-oil-grade-ask = ¿Qué aceite lleva el motor? El número delante de la W en el bidón, o un solo número.
+
+## Qué dice la medida
+
+# en: e655c132
+verdict-ask-oil-grade-fits-frost = 0W gira hasta -35 y 5W hasta -30 grados: no es demasiado espeso.
+# en: ce900037
+verdict-ask-oil-grade-to-minus-20 = 10W gira hasta -25 y 15W hasta -20 grados; más abajo es demasiado espeso.
+# en: 8dfefeaf
+verdict-ask-oil-grade-too-thick = 20W gira hasta -15, 25W hasta -10, y un monogrado apenas gira con helada: demasiado espeso para una mañana fría.
+
+## Pruebas
+
+# en: 2894f70d
+check-turn-by-hand = Girar el motor con una barra
+# en: 1644781c
+check-turn-by-hand-ask = Llave quitada, cable de bujía fuera o el paro asegurado. ¿Gira el motor con una barra en el cigüeñal?
+# en: 27312686
+check-look-at-oil = Aceite en la varilla
+# en: d84d2f43
+check-look-at-oil-ask = Saque la varilla del aceite. ¿Qué aspecto tiene y hasta dónde llega?
+# en: d7a0f0fd
+check-look-at-oil-how = Motor frío, máquina en llano. Limpie la varilla, métala y sáquela otra vez.
+# en: 5e86e57e
+check-see-drive-turns = Cuchillas o toma de fuerza que giran también
+# en: d1bf4afe
+check-see-drive-turns-ask = Cuando el arranque movía el motor con la toma de fuerza quitada, ¿giraban también las cuchillas o el eje?
+# en: 686ba108
+check-take-load-off = Correas y acoples fuera
+# en: 95486e87
+check-take-load-off-ask = Quitando las correas y los acoples uno por uno, ¿gira libre el motor con una barra?
+# en: 66a1329c
+check-look-at-belts = Correas y poleas
+# en: d570a211
+check-look-at-belts-ask = Mire las correas con la llave quitada. ¿Hay alguna quemada o brillante, o chilló o echó humo cuando lo intentó?
+# en: 3e2ffd59
+check-look-at-tap = Llave de paso
+# en: 721f673b
+check-look-at-tap-ask = Busque la llave de paso debajo del depósito o en el filtro. ¿Está abierta del todo?
+# en: 602f6878
+check-look-at-tap-how = La palanca en la línea del tubo es abierta. Muchas máquinas tienen una de la que nadie se acuerda.
+# en: 67e786ae
+check-hear-fuel-valve = Electroválvula del carburador
+# en: 8092c2de
+check-hear-fuel-valve-ask = Gire la llave de OFF a ON unas cuantas veces. ¿Hace clic algo en el carburador?
+# en: 30fd6253
+check-hear-fuel-valve-how = La llave no a START. Otra persona puede escuchar junto al motor mientras no gira nada.
+# en: fe086ad2
+check-read-fuel-valve = Voltios en la electroválvula
+# en: dd3091de
+check-read-fuel-valve-ask = ¿Voltios entre el cable de la electroválvula y el bloque del motor, llave en ON?
+
+## Qué dice la medida
+
+# en: be109801
+verdict-read-fuel-valve-feed-bad = Primero fusible, cable, conector o contacto: una válvula nueva tampoco abriría.
+# en: 95af4148
+verdict-read-fuel-valve-valve-bad = Le llega corriente: si ahora no hace clic, la avería es la válvula.
+
+## Pruebas
+
+# en: 1b8d01b3
+check-look-at-fuse = Fusible principal y su portafusibles
+# en: 6d3673c7
+check-look-at-fuse-ask = Busque el fusible principal cerca de la batería o del motor de arranque. ¿Tiene el hilo entero, y está apretado y limpio?
+# en: bd3b8f74
+check-look-at-fuse-how = Llave quitada. Sáquelo, mire el hilo y los dos contactos, y vuelva a meterlo. Uno nuevo, solo del mismo número.
+# en: 7e421c38
+check-ask-fuse-again = Qué hizo un fusible nuevo
+# en: fbdfcf7e
+check-ask-fuse-again-ask = ¿Se puso un fusible nuevo? ¿Aguantó?
+# en: 553dff03
+check-ask-fuse-again-how = Solo cuente lo que pasó. No ponga un fusible detrás de otro.
+# en: 48b33a3d
+check-read-fuse-out = Después del fusible principal
+# en: 2e75816d
+check-read-fuse-out-ask = ¿Voltios después del fusible principal, llave en ON?
+# en: f3b2d80b
+check-read-fuse-out-how = Negro al borne negativo, luces puestas para que haya algo de carga. Los fusibles de cable junto al motor de arranque cuentan como fusibles.
+
+## Qué dice la medida
+
+# en: 3ba683bc
+verdict-read-fuse-out-sound = El fusible deja pasar los voltios de la batería.
+# en: 654b5650
+verdict-read-fuse-out-lossy = Se pierden voltios antes del portafusibles o en él.
+# en: 246531ed
+verdict-read-fuse-out-open = No llega nada: fusible, fusible de cable, portafusibles o el cable de antes.
+
+## Pruebas
+
+# en: 6ad02267
+check-ask-gas-bottle = Gas que queda
+# en: 84866d0d
+check-ask-gas-bottle-ask = ¿Cuánto gas queda? Compare el peso de la botella o el indicador con una llena.
+# en: c2e62f9b
+check-ask-gas-bottle-how = Sin llamas y sin fumar. Si huele a gas, cierre la botella, aléjese y llame.
+# en: 2d4da357
+check-look-at-gas-valve = Llave de la botella de gas
+# en: 4f7fa2c7
+check-look-at-gas-valve-ask = ¿Está la llave de la botella abierta del todo, y también la de la máquina?
+# en: 1915abe9
+check-look-at-gas-valve-how = Se abre hacia la izquierda. Abiertas demasiado deprisa, algunas botellas se cortan solas: ciérrela y ábrala despacio.
+# en: 26302a33
+check-look-at-gas-frost = Escarcha en el regulador
+# en: 2b5cc8d0
+check-look-at-gas-frost-ask = ¿Está el regulador del gas o la botella blanco de escarcha?
+# en: 59baccbe
+check-hear-gas-lock = Válvula de corte del gas
+# en: a4766ea1
+check-hear-gas-lock-ask = Gire la llave de OFF a ON unas cuantas veces. ¿Hace clic algo en la válvula del gas?
+# en: 4c64be82
+check-read-gas-pressure = Presión del gas
+# en: 90e23232
+check-read-gas-pressure-ask = La presión del gas después del regulador, al girar con el arranque, ¿es la que pide el fabricante?
+# en: 451d2dee
+check-read-gas-pressure-how = Solo con formación de gas. Espray buscafugas en cada unión que se abrió.
+# en: db252594
+check-hand-back-bridges = Puentes fuera, conectores puestos
+# en: 0e4a0a03
+check-hand-back-bridges-ask = ¿Están fuera todos los cables de prueba y provisionales, puestos todos los conectores y todas las tapas?
+
+## Qué dice la medida
+
+# en: ac83c199
+verdict-hand-back-bridges-open = Quítelo, y luego haga las demás pruebas.
+
+## Pruebas
+
+# en: a694d24f
+check-hand-back-gear = No gira con una marcha metida
+# en: db1eaf57
+check-hand-back-gear-ask = Ruedas calzadas, nadie cerca, según el procedimiento del manual. Con una marcha metida, llave a START un momento. ¿Se queda quieto?
+
+## Qué dice la medida
+
+# en: 3b617a38
+verdict-hand-back-gear-unsafe = Así no se puede devolver: interruptor de punto muerto, su reglaje y sus cables.
+
+## Pruebas
+
+# en: da72ffe9
+check-hand-back-pto = No gira con la toma de fuerza puesta
+# en: 1ab1b00b
+check-hand-back-pto-ask = Nadie cerca, nada enganchado, según el procedimiento del manual. Toma de fuerza o cuchillas puestas, llave a START un momento. ¿Se queda quieto?
+
+## Qué dice la medida
+
+# en: 34fd7b3a
+verdict-hand-back-pto-unsafe = Así no se puede devolver: interruptor de la toma de fuerza, su reglaje y sus cables.
+
+## Pruebas
+
+# en: 9519f8b4
+check-hand-back-seat = No gira sin nadie en el asiento
+# en: ea94ba43
+check-hand-back-seat-ask = Ruedas calzadas, transmisión desconectada, según el procedimiento del manual. Levántese del asiento, pies en la plataforma, llave a START un momento. ¿Se queda quieto?
+# en: 54703530
+check-hand-back-seat-how = Algunas máquinas giran sin nadie en el asiento porque están hechas así, en punto muerto y con el freno echado: manda el manual.
+
+## Qué dice la medida
+
+# en: cb4c7d80
+verdict-hand-back-seat-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del asiento y sus cables.
+
+## Pruebas
+
+# en: 32e76e3a
+check-hand-back-clutch = No gira sin pisar el embrague
+# en: 37e77334
+check-hand-back-clutch-ask = Ruedas calzadas, punto muerto, según el procedimiento del manual. Embrague suelto, llave a START un momento. ¿Se queda quieto?
+
+## Qué dice la medida
+
+# en: 2a623db6
+verdict-hand-back-clutch-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del embrague y su reglaje.
+
+## Pruebas
+
+# en: d2ad6dbd
+check-hand-back-brake = No gira con el freno suelto
+# en: 1aa32a01
+check-hand-back-brake-ask = Ruedas calzadas, punto muerto, según el procedimiento del manual. Freno suelto, llave a START un momento. ¿Se queda quieto?
+
+## Qué dice la medida
+
+# en: e6c10b3f
+verdict-hand-back-brake-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del freno y su reglaje.
+
+## Pruebas
+
+# en: 28ea5faf
+check-hand-back-three-starts = Tres arranques, uno en caliente
+# en: c8e0a088
+check-hand-back-three-starts-ask = ¿Arranca tres veces seguidas desde el asiento, una de ellas en caliente?
+# en: cc657aa7
+check-hand-back-three-starts-how = Dos minutos de descanso entre pruebas en frío; al aire libre.
+
+## Qué dice la medida
+
+# en: 5c42a6d4
+verdict-hand-back-three-starts-again = Aún no está arreglada: mida mientras falla.
+
+## Pruebas
+
+# en: c58d3953
+check-hand-back-charging = Voltios de carga
+# en: 3c336e25
+check-hand-back-charging-ask = Motor a régimen de trabajo, luces puestas, tester en los bornes. ¿Están los voltios de carga donde deben?
+
+## Qué dice la medida
+
+# en: 69cb28e9
+verdict-hand-back-charging-look = La batería se volvería a descargar o a cocer: primero la carga.
+
+## Pruebas
+
+# en: 25a58883
+check-hand-back-why-flat = Por qué estaba descargada la batería
+# en: a6d79952
+check-hand-back-why-flat-ask = Si la batería estaba descargada, ¿se sabe por qué: mucho tiempo parada, algo encendido, no carga, consumo en parado, mal terminal?
+
+## Qué dice la medida
+
+# en: 75e31fb5
+verdict-hand-back-why-flat-again = Mida los voltios de carga y el consumo en parado, o volverá a pasar.
+
+## Pruebas
+
+# en: d428b0f7
+check-see-points = Platinos
+# en: 3bec3a1d
+check-see-points-ask = Tapa fuera. ¿Están los platinos limpios y brillantes, y abren y cierran al girar el motor?
+# en: b9093f17
+check-see-points-how = En un motor guardado los platinos muchas veces solo tienen una capa; puede bastar con pasar entre ellos una tira de cartulina limpia.
+# en: 33a7c8d3
+check-see-distributor = Tapa y pipa del distribuidor
+# en: bf119806
+check-see-distributor-ask = ¿Están la tapa, la pipa y el carboncillo limpios, secos y sin rajas, verdín ni óxido?
+# en: 75b0ddd0
+check-hear-impulse = Acoplamiento de impulso
+# en: fc9a7100
+check-hear-impulse-ask = Mientras giraba, ¿la magneto daba un salto o un clac una o dos veces por vuelta, como siempre?
+# en: 0038a0e1
+check-see-spark-kill-wire-off = Chispa con el cable de paro quitado
+# en: d30723ce
+check-see-spark-kill-wire-off-ask = Cable de paro suelto en la bobina, probador entre el cable y la bujía. ¿Salta una chispa fuerte al girar?
+# en: f85f22f5
+check-see-spark-kill-wire-off-how = Esté listo para cerrar el estárter o el combustible, porque ahora la llave no para el motor. Después vuelva a poner el cable.
+
+## Qué dice la medida
+
+# en: acc4f420
+verdict-see-spark-kill-wire-off-wire-guilty = La bobina está buena: quita la chispa el cable de paro, la llave o un interruptor de seguridad.
+# en: e4a5228a
+verdict-see-spark-kill-wire-off-coil-guilty = Sigue sin chispa: bobina, su entrehierro, platinos o imanes.
+
+## Pruebas
+
+# en: bfd35f2a
+check-read-kill-wire = Cable de paro contra masa
+# en: f415d125
+check-read-kill-wire-ask = Cable de paro suelto en la bobina, tester en ohmios a masa, llave en ON, alguien en el asiento. ¿Abierto, a masa o cambia con un interruptor?
+# en: a8b34668
+check-read-kill-wire-how = Accione el interruptor del asiento, de las cuchillas y del freno uno por uno, y no desenchufe nada que se quede desenchufado.
+# en: 46f383b6
+check-ask-engine-switch = El interruptor del propio motor
+# en: 20ab2e88
+check-ask-engine-switch-ask = ¿Hay en el motor o el manillar un interruptor o palanca con ON/OFF o RUN/STOP, aparte de la llave? ¿Cómo está puesto?
+# en: 441e51d0
+check-read-coil-feed = Alimentación de la bobina
+# en: caa29d8d
+check-read-coil-feed-ask = ¿Voltios entre el borne de entrada de la bobina y el bloque, llave en ON, platinos cerrados?
+# en: 6ade706e
+check-read-coil-feed-how = Luego otra vez con la llave en START: algunas bobinas se alimentan entonces por otro cable.
+# en: 02eefe0b
+check-see-flywheel-key = Chaveta del volante
+# en: 670f5dcd
+check-see-flywheel-key-ask = Tuerca del volante fuera. ¿Están en línea los chaveteros del volante y del cigüeñal, y entera la chaveta?
+# en: 586a4420
+check-see-lead-order = Orden de los cables de bujía
+# en: 271a066e
+check-see-lead-order-ask = Cables por orden de encendido, marcas en línea en la compresión del número uno. ¿Está bien?
+# en: 485a5d8d
+check-see-spark = Chispa con probador
+# en: 972e8ba8
+check-see-spark-ask = Probador entre el cable y la bujía, bujía sin sacar. ¿Salta una chispa fuerte al girar?
+# en: 9362a079
+check-hear-bangs = Petardazos
+# en: b833d135
+check-hear-bangs-ask = Al intentar arrancar, ¿dio petardazos o echó llama por el escape o la admisión?
+# en: c8fd0562
+check-ask-came-on = Cómo vino
+# en: 2cf0f43b
+check-ask-came-on-ask = ¿Pasó de una vez para otra, o cada vez costaba más arrancar, poco a poco, durante semanas?
+# en: 0dac84f3
+check-ask-choke = Qué cambia el estárter
+# en: c610dabe
+check-ask-choke-ask = ¿Qué diferencia hubo con el estárter puesto y sin él?
+# en: 19e0ac2f
+check-see-exhaust-puffs = Aire del escape
+# en: d8a5099d
+check-see-exhaust-puffs-ask = Mientras giraba, ¿oyó soplar el tubo de escape, o no salía casi nada?
+# en: 67233777
+check-hear-start = Qué hace la llave
+# en: 6b1a1000
+check-hear-start-ask = ¿Qué pasa exactamente cuando gira la llave a arranque?
+# en: 03c1084d
+check-hear-start-how = Cuente solo lo que vio y oyó la última vez; no hace falta volver a probar.
+
+## Qué dice la medida
+
+# en: 594595f8
+verdict-hear-start-no-engine-turn = El motor no gira: batería, uniones, circuito de arranque o motor de arranque.
+# en: a1195f68
+verdict-hear-start-slow-turn = El motor gira mal: poca corriente o algo que lo frena.
+# en: 91009652
+verdict-hear-start-no-fire = El circuito de arranque funciona: mire combustible, chispa, precalentamiento y aire.
+# en: 0482db12
+verdict-hear-start-urgent = El motor de arranque no para: corte la corriente ahora mismo.
+
+## Menús
+
+# en: 46f07eb9
+menu-hear-start-does-not-turn = El motor no gira
+# en: 0be75f28
+menu-hear-start-turns-badly = Gira mal
+# en: 6474c6df
+menu-hear-start-turns-well = Gira bien
+# en: 2ed665c4
+menu-hear-start-will-not-stop = El motor de arranque no para
+
+## Pruebas
+
+# en: 51a35204
+check-try-start = Un intento con la llave
+# en: 3aac183f
+check-try-start-ask = Pruebe otra vez desde el asiento, por favor, cinco segundos como mucho. ¿Qué pasa?
+# en: d4b76c07
+check-try-start-how = Punto muerto, freno de mano echado, toma de fuerza quitada, nadie cerca. Suelte la llave a los cinco segundos.
+# en: 0a8bba1a
+check-engine-goes-round = Si el motor gira
+# en: 67490a9c
+check-engine-goes-round-ask = Mientras da al arranque, ¿da vueltas el motor (correa, ventilador o polea)?
+# en: 4f612b0a
+check-engine-goes-round-how = Acuérdese de qué hacía el ventilador o la correa. Que zumbe solo el motor de arranque no es el motor.
+# en: 2e9644c4
+check-hear-click = Escuchar el motor de arranque
+# en: a0b70712
+check-hear-click-ask = Gire la llave a arranque una vez. ¿Qué se oye en el motor de arranque?
+# en: 518911d6
+check-hear-click-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Otra persona puede escuchar a dos pasos.
+# en: 0982fe21
+check-how-regular = Cuándo pasa
+# en: 734e48fc
+check-how-regular-ask = ¿Lo hace siempre o solo de vez en cuando?
+
+## Menús
+
+# en: b5fefa23
+menu-how-regular-always = Siempre
+# en: 9b82e3be
+menu-how-regular-now-and-then = A ratos, sin regla
+# en: f6496e18
+menu-how-regular-weather-or-heat = Solo en caliente, en frío o con humedad
+# en: 0ba2da31
+menu-how-regular-standing = Solo después de estar parada
+
+## Pruebas
+
+# en: 582e0fb5
+check-see-lights = Luces con el contacto dado
+# en: 578522fa
+check-see-lights-ask = Llave en contacto, sin dar al arranque. ¿Qué tal lucen los faros o el cuadro?
+# en: ba5abbb1
+check-see-lights-how = Encienda los faros si los tiene y compare con un día normal.
+# en: 42d9c3f7
+check-see-lights-at-start = Luces al arrancar
+# en: 58d6c081
+check-see-lights-at-start-ask = Luces encendidas, luego gire la llave a arranque. ¿Qué hacen las luces?
+# en: 8cad20c0
+check-see-lights-at-start-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Bastan tres segundos.
+# en: f6067fcc
+check-where-are-you = Dónde está el cliente
+# en: e9099402
+check-where-are-you-ask = ¿Está ahora al lado de la máquina?
+# en: c8dc71b8
+check-told-jump = Si se probó con pinzas
+# en: d919f4d4
+check-told-jump-ask = ¿Se probó a arrancar con pinzas de otra batería? ¿Qué pasó?
+# en: 81b0a0de
+check-read-neutral-switch = Después del interruptor de punto muerto
+# en: ddf72f23
+check-read-neutral-switch-ask = ¿Voltios en el cable que sale del interruptor de punto muerto, llave en START?
+# en: e882d4b1
+check-read-neutral-switch-how = Compare con el cable que entra. El mando está como para arrancar.
+# en: 0bde5432
+check-read-pto-switch = Después del interruptor de la toma de fuerza
+# en: b4580428
+check-read-pto-switch-ask = ¿Voltios en el cable que sale del interruptor de la toma de fuerza, llave en START?
+# en: e882d4b1
+check-read-pto-switch-how = Compare con el cable que entra. El mando está como para arrancar.
+# en: 455b8506
+check-read-seat-switch = Después del interruptor del asiento
+# en: 0644ae48
+check-read-seat-switch-ask = ¿Voltios en el cable que sale del interruptor del asiento, llave en START?
+# en: e882d4b1
+check-read-seat-switch-how = Compare con el cable que entra. El mando está como para arrancar.
+# en: 96011a63
+check-read-clutch-switch = Después del interruptor del embrague
+# en: 5836f6dc
+check-read-clutch-switch-ask = ¿Voltios en el cable que sale del interruptor del embrague, llave en START?
+# en: e882d4b1
+check-read-clutch-switch-how = Compare con el cable que entra. El mando está como para arrancar.
+# en: ad993756
+check-read-brake-switch = Después del interruptor del freno
+# en: 69b1927d
+check-read-brake-switch-ask = ¿Voltios en el cable que sale del interruptor del freno, llave en START?
+# en: e882d4b1
+check-read-brake-switch-how = Compare con el cable que entra. El mando está como para arrancar.
+# en: 9c0cb8f5
+check-read-stud = Espárrago de batería del solenoide
+# en: c0e4ff5e
+check-read-stud-ask = ¿Voltios en el espárrago de batería del solenoide, llave en START?
+# en: eda439ab
+check-read-stud-how = Negro al borne negativo de la batería, rojo al espárrago, no a la tuerca del cable.
+
+## Qué dice la medida
+
+# en: 67a80bbc
+verdict-read-stud-sound = El lado positivo está bien hasta el espárrago.
+# en: b1324ffb
+verdict-read-stud-sag = Compare con el borne de la batería: si hay más de 0,4 V de diferencia, se pierden en el terminal o el cable; si no, cae la batería.
+# en: 251d0dad
+verdict-read-stud-lossy = Batería hundida, o terminal o cable positivo malo: compare con el borne de la batería.
+# en: a0aa5415
+verdict-read-stud-open = Sin voltios: terminal positivo, cable, cortacorrientes o batería cortados.
+
+## Pruebas
+
+# en: f0bbc46d
+check-read-trigger = Borne pequeño del solenoide
+# en: d531649a
+check-read-trigger-ask = ¿Voltios en el borne pequeño del solenoide, llave en START?
+# en: 6520c1e8
+check-read-trigger-how = Negro al borne negativo de la batería. Al girar, hasta 1 V menos que en el borne es normal en el circuito de mando.
+
+## Qué dice la medida
+
+# en: a106e1ce
+verdict-read-trigger-command-arrives = La orden de arranque llega: la avería está en el solenoide, el motor de arranque o su alimentación.
+# en: 092291c8
+verdict-read-trigger-command-weak = Resistencia en la llave, los seguros, los conectores o el portafusibles; siga los voltios hacia atrás.
+# en: 86813253
+verdict-read-trigger-command-missing = No hay orden de arranque: vaya hacia atrás por relé, seguros y llave.
+
+## Pruebas
+
+# en: 998be641
+check-read-starter = Borne del propio motor de arranque
+# en: f0e64df5
+check-read-starter-ask = ¿Voltios en el borne del motor de arranque, llave en START?
+
+## Qué dice la medida
+
+# en: ea579a8d
+verdict-read-starter-motor-guilty = Al motor de arranque le llegan sus voltios y no gira: escobillas, bobinado o motor bloqueado.
+# en: d4dc1ef7
+verdict-read-starter-sag = Mucha carga o batería floja: mida la corriente y el borne de la batería.
+# en: c3973717
+verdict-read-starter-lossy = Se pierde en los contactos del solenoide o en el cable, o la batería se hunde: compare con el espárrago.
+# en: 90c910a5
+verdict-read-starter-open = El solenoide no deja pasar nada: sin orden, bobina o contactos.
+
+## Pruebas
+
+# en: fca72636
+check-read-ground-drop = Lado de masa al girar
+# en: b217e112
+check-read-ground-drop-ask = ¿Voltios del bloque limpio del motor al borne negativo de la batería, llave en START?
+
+## Qué dice la medida
+
+# en: 2042af83
+verdict-read-ground-drop-sound = Lado de masa bueno.
+# en: 2ff67618
+verdict-read-ground-drop-between = Aquí las fuentes no coinciden. Mida la trenza y el terminal uno por uno.
+# en: 94e2ab58
+verdict-read-ground-drop-faulty = Lado de masa malo: trenza, su otra punta o el terminal negativo.
+
+## Pruebas
+
+# en: 0d112da1
+check-read-minus-clamp = Terminal negativo al girar
+# en: 2d976c10
+check-read-minus-clamp-ask = ¿Voltios del borne negativo a su propio terminal, llave en START?
+
+## Qué dice la medida
+
+# en: f7744faa
+verdict-read-minus-clamp-sound = Unión buena.
+# en: 8640f790
+verdict-read-minus-clamp-between = Aquí las fuentes no coinciden: limpie, apriete y mida otra vez.
+# en: badbe6f0
+verdict-read-minus-clamp-faulty = Esta unión está mal: limpie borne y terminal hasta que brillen.
+
+## Pruebas
+
+# en: ef398664
+check-read-plus-clamp = Terminal positivo al girar
+# en: 5449f0e6
+check-read-plus-clamp-ask = ¿Voltios del borne positivo a su propio terminal, llave en START?
+
+## Qué dice la medida
+
+# en: f7744faa
+verdict-read-plus-clamp-sound = Unión buena.
+# en: 8640f790
+verdict-read-plus-clamp-between = Aquí las fuentes no coinciden: limpie, apriete y mida otra vez.
+# en: badbe6f0
+verdict-read-plus-clamp-faulty = Esta unión está mal: limpie borne y terminal hasta que brillen.
+
+## Pruebas
+
+# en: 4d86fb17
+check-read-amps = Corriente del motor de arranque
+# en: 5dd76280
+check-read-amps-ask = ¿Cuántos amperios van al motor de arranque con la llave en START?
+
+## Qué dice la medida
+
+# en: 57d85ca5
+verdict-read-amps-open = Sin corriente: circuito cortado, contactos o escobillas.
+# en: 9a8ec921
+verdict-read-amps-low-slow = Poca corriente y despacio: resistencia en el circuito. Poca y deprisa: el bendix no engrana.
+# en: 381b17e4
+verdict-read-amps-normal-slow = Corriente normal: si gira despacio, mire los voltios de la batería y el aceite frío.
+# en: d967283b
+verdict-read-amps-high-slow = Mucha corriente y despacio: motor duro, o motor de arranque que roza o está en corto. Juzgue según el tamaño del motor.
+
+## Pruebas
+
+# en: 33c3b801
+check-read-rest-volts = Batería en reposo
+# en: e5fb3f77
+check-read-rest-volts-ask = ¿Qué marca un tester en los dos bornes de la batería, con todo apagado?
+# en: f7feabf9
+check-read-rest-volts-how = Tester en 20 V de continua, rojo al positivo y negro al negativo, en los propios bornes de plomo. Sin cargador ni arranque en la última media hora.
+
+## Qué dice la medida
+
+# en: e7c0aa84
+verdict-read-rest-volts-fit = Con carga bastante para probarla bajo carga. Los voltios en reposo no demuestran que esté buena.
+# en: 1f41eded
+verdict-read-rest-volts-charge-first = Cárguela primero; una prueba ahora solo enseña fallos gordos.
+# en: ef2eb5f4
+verdict-read-rest-volts-charge-judge-after = Cárguela antes que nada y júzguela después. Si tras una carga completa faltan dos voltios, hay un vaso muerto.
+# en: 71d77bf0
+verdict-read-rest-volts-wait = Aún no ha reposado, o hay un cargador puesto. Mida más tarde.
+
+## Pruebas
+
+# en: 9aa1def8
+check-read-battery-start = Batería al girar
+# en: d3fb08ea
+check-read-battery-start-ask = ¿Voltios en los bornes de la batería con la llave sujeta en START?
+# en: 9aa63e62
+check-read-battery-start-how = En los bornes, no en los terminales. Cinco segundos.
+
+## Qué dice la medida
+
+# en: 160035f5
+verdict-read-battery-start-strong = La batería aguanta la carga.
+# en: 9de4cb0c
+verdict-read-battery-start-look = Batería floja o fría, o algo que frena mucho; aquí las fuentes no coinciden. Compare con la corriente del motor de arranque.
+# en: 8126b49d
+verdict-read-battery-start-weak = La batería se viene abajo, o el motor de arranque está bloqueado.
+# en: 0605c54e
+verdict-read-battery-start-no-current = Casi no pasa corriente: el circuito está cortado más adelante.
+
+## Pruebas
+
+# en: b4731098
+check-test-under-load = Prueba de la batería bajo carga
+# en: 07e6be5d
+check-test-under-load-ask = La mitad de la corriente de arranque en frío durante 15 segundos. ¿Aguanta el límite la batería cargada?
+# en: 27510742
+check-test-under-load-how = Solo cargada al 75 por ciento o más. Límite a 12 V según la temperatura de la batería: 9,6 V de 20 grados para arriba, 9,4 a 10, 9,1 a -1, 8,9 a -7, 8,7 a -12, 8,5 a -18. La mitad o el doble a 6 o 24 V.
+
+## Qué dice la medida
+
+# en: f8516927
+verdict-test-under-load-sound = La batería vale. Busque en uniones, motor de arranque, carga o consumo en parado.
+# en: e6f418dd
+verdict-test-under-load-worn = Si estaba bien cargada y reposada, está gastada: póngala nueva. Si no, cárguela y pruebe otra vez.
+
+## Pruebas
+
+# en: 644bad52
+check-read-cells = Densidad del ácido por vasos
+# en: 88c131ce
+check-read-cells-ask = ¿Diferencia de densidad del ácido entre el vaso más alto y el más bajo?
+# en: e6bced7b
+check-read-cells-how = Corrija primero a 27 grados, 0,004 por cada 5,5 grados. Cargue del todo y mida otra vez antes de darla por mala.
+
+## Qué dice la medida
+
+# en: 8ec0f9bf
+verdict-read-cells-alike = Vasos iguales. Si están todos bajos: cargar.
+# en: 74060625
+verdict-read-cells-suspect = Vaso sospechoso: cargue del todo y mida otra vez; si sigue igual, la batería está mala. Nivel bajo: solo agua destilada, nada de ácido, y recargue antes de la próxima prueba.
+
+## Actos
+
+# en: ef17ea0c
+act-charge-battery = Cargar la batería
+# en: b0ada4dc
+act-charge-battery-ask = Cargue la batería al aire libre unas cuantas horas, por favor, y luego pruebe desde el asiento. ¿Qué pasa ahora?
+# en: 0ffa8150
+act-charge-battery-how = Cargador apagado al poner y quitar las pinzas; positivo con positivo, negativo con negativo. Solo una batería entera y sin helar.
+# en: 9adfd35f
+act-cold-start = Arranque en frío según el manual
+# en: 797a1dc4
+act-cold-start-ask = Estárter del todo, acelerador en arranque, dé diez segundos desde el asiento; quite el estárter en cuanto prenda. ¿Qué pasa?
+# en: 8cf0477d
+act-cold-start-how = Solo con el motor frío y sin olor a gasolina.
+# en: dd38f96f
+act-clean-and-tighten-clamps = Limpiar y apretar los terminales
+# en: 92be8309
+act-clean-and-tighten-clamps-ask = Llave quitada, el terminal de masa fuera primero; limpie los dos bornes y terminales hasta que brillen, apriételos bien, masa al final. Luego pruebe desde el asiento. ¿Qué pasa?
+# en: 3f094696
+act-clean-and-tighten-clamps-how = Con gafas de protección. Solo con la llave buena y sin tocar los dos bornes a la vez.
+# en: 1ce9979c
+act-work-primer = Darle a la bomba de mano
+# en: fe839e8f
+act-work-primer-ask = Dele a la bomba de mano hasta que se ponga dura, cuarenta golpes como mucho, y arranque desde el asiento. ¿Qué pasa?
+# en: 60143e18
+act-work-primer-how = Con combustible bastante y sin abrir nada. Si solo va mientras bombea, dígalo.
+# en: a8aa91fd
+act-wait-key-out = Un minuto sin llave, luego la otra llave o el PIN
+# en: f7351b5d
+act-wait-key-out-ask = Quite la llave un minuto; luego pruebe con la otra llave, o ponga otra vez el PIN. ¿Qué pasa?
+# en: b2a771fc
+act-wait-key-out-how = Ninguna otra llave, teléfono ni mando cerca de la cerradura.
+# en: f947913a
+act-clutch-down-start = Arrancar con el embrague pisado
+# en: 85422edf
+act-clutch-down-start-ask = Embrague a fondo o transmisión desconectada como dice el manual, palanca en medio, y arranque desde el asiento. ¿Qué pasa?
+# en: b42ef63b
+act-wait-flooded = Esperar a que se le pase el ahogo
+# en: 11e4355d
+act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos y dé diez segundos desde el asiento. ¿Qué pasa?
+# en: b0013aa7
+act-wait-flooded-how = Suelte la llave en cuanto prenda. Pare si gotea gasolina por algún sitio.
+# en: c33bafee
+act-add-fuel = Echar combustible nuevo
+# en: db5c0ff5
+act-add-fuel-ask = Eche cinco litros del combustible bueno, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
+# en: d0faf0d0
+act-add-fuel-how = Motor frío, al aire libre, sin llamas. Mire antes en el tapón si es gasolina o gasoil. Un diésel que se quedó seco lo tiene que purgar un mecánico.
+# en: 71cbf695
+act-open-tap = Llave de paso abierta, tapón del depósito aflojado
+# en: bc3fe461
+act-open-tap-ask = Abra del todo la llave de paso, afloje el tapón del depósito, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
+# en: 64a36363
+act-open-tap-how = Motor frío, sin llamas. Si arranca y se para a los minutos solo con el tapón apretado, dígalo.
+# en: 5fe9741a
+act-renew-fuse = Fusible limpiado o cambiado
+# en: d720512a
+act-renew-fuse-ask = Llave quitada. Saque y meta el fusible dos veces, o ponga uno del mismo número. Luego pruebe desde el asiento. ¿Qué pasa?
+# en: 49455ecc
+act-renew-fuse-how = Nunca uno más grande. Si se vuelve a fundir, pare.
+# en: daed8fb0
+act-clear-mud = Quitar barro y hierba
+# en: a670c84a
+act-clear-mud-ask = Llave quitada. Rasque el barro y la hierba de pedales, palancas, sus varillas y debajo del asiento, mueva cada uno y luego pruebe desde el asiento. ¿Qué pasa?
+# en: 25afbcf6
+act-clear-mud-how = Nada de chorro de agua en conectores e interruptores. Las manos lejos de las cuchillas.
+# en: 3eb083b9
+act-let-cool = Dejar enfriar el motor
+# en: 6e5b7bd9
+act-let-cool-ask = Déjela 40 minutos con el capó abierto y la llave quitada; luego pruebe desde el asiento. ¿Qué pasa?
+# en: 4c2713e5
+act-let-cool-how = No se abre nada mientras esté caliente, tampoco el radiador.
+# en: 733ee3ec
+act-preheat-twice = Precalentar dos veces
+# en: bdd53d1b
+act-preheat-twice-ask = Precaliente hasta que se apague el testigo, espere cinco segundos, precaliente otra vez y arranque desde el asiento. ¿Qué pasa?
+# en: 224b1961
+act-preheat-twice-how = Medio minuto de precalentamiento como mucho en total, y nada de espráis de ninguna clase.
+# en: ea62894c
+act-top-up-oil = Aceite rellenado
+# en: d5a9ae59
+act-top-up-oil-ask = Motor en llano, frío y parado. Eche el aceite que dice el manual hasta la marca de arriba y pruebe otra vez. ¿Qué pasa?
+# en: 89684829
+act-top-up-oil-how = Sin pasar de la marca. Si faltaba mucho, mire por dónde se ha ido.
+# en: abe96af9
+act-reset-tilt = En llano, un minuto sin contacto y luego ON
+# en: 6beaccc9
+act-reset-tilt-ask = Máquina derecha y en llano, nadie herido, nada de combustible derramado. Quite el contacto un minuto y pruebe desde el asiento. ¿Qué pasa?
+# en: aaf2c6de
+act-move-controls = Mover cada mando y volver a ponerlo
+# en: b99a5946
+act-move-controls-ask = Mueva cada mando una vez y vuelva a ponerlo, por favor; luego pruebe desde el asiento. ¿Qué pasa ahora?
+# en: b547b30e
+act-move-controls-how = Lo que tenga la máquina, quitar y poner: lo que mueve cuchillas o aperos, palanca de cambio o de avance, pedales a fondo, todo el peso en el asiento, barra de seguridad, llave de paso, tirador de paro e interruptor del motor, cortacorrientes, parada de emergencia.
+# en: 709e1a8e
+act-jump-start = Arrancar con pinzas
+# en: d538d890
+act-jump-start-ask = Arranque con pinzas de una batería buena de 12 voltios, como se describe, desde el asiento. ¿Qué pasa?
+# en: cecff457
+act-jump-start-how = Misma tensión, los dos negativos a masa, batería entera y sin helar, gafas de protección. Primero positivo con positivo; la última pinza, en metal limpio del motor lejos de la batería. Espere cinco minutos y arranque desde el asiento.
