@@ -3221,6 +3221,645 @@ check-see-lead-order-ask = Cables por orden de encendido, marcas en línea en la
 check-see-spark = Chispa con probador
 # en: 972e8ba8
 check-see-spark-ask = Probador entre el cable y la bujía, bujía sin sacar. ¿Salta una chispa fuerte al girar?
+# en: a6d9e3c9
+check-see-spark-how = Llave, interruptor de paro y seguros como para funcionar. Al menos 4 mm de salto; una bujía apoyada en el bloque enseña menos de lo que tiene que hacer con presión.
+
+## Qué dice la medida
+
+# en: 7bf9eac6
+verdict-see-spark-sparks = El encendido da chispa: lo siguiente es combustible, punto y compresión.
+# en: 4c36c6fa
+verdict-see-spark-no-spark = Lo siguiente, quitar el cable de paro; solo después bujía, platinos y bobina.
+
+## Pruebas
+
+# en: 9b1d14ee
+check-see-plug = La bujía
+# en: 8f63812c
+check-see-plug-ask = Tras diez segundos dando al arranque, ¿la bujía está seca, mojada o negra?
+
+## Qué dice la medida
+
+# en: 428cb482
+verdict-see-plug-starved = No entra combustible: siga el combustible.
+# en: 780210ed
+verdict-see-plug-wetted = Entra combustible y no prende: chispa, ahogado, combustible malo, compresión.
+# en: 7ec00661
+verdict-see-plug-fouled = Mucha gasolina o aceite: filtro del aire, estárter, segmentos; primero una bujía nueva.
+
+## Pruebas
+
+# en: e2b12e09
+check-look-at-plug-cap = Pipa de la bujía
+# en: fbcc34f5
+check-look-at-plug-cap-ask = ¿Está la pipa del cable gordo metida a fondo en cada bujía, sin rajas ni mordiscos?
+# en: f2010708
+check-look-at-plug-cap-how = Llave quitada, motor frío. Mire y apriete la pipa con la mano; no saque nada.
+# en: 1b8559d9
+check-spark-with-new-plug = Chispa con una bujía nueva
+# en: 7c57e7a6
+check-spark-with-new-plug-ask = Una bujía nueva de la furgoneta en el cable, el cuerpo en metal limpio lejos del agujero de la bujía. ¿Ahora la chispa es fuerte?
+# en: be2c56a5
+check-look-at-switch-plugs = Interruptores de seguridad, sus conectores y cables
+# en: eeee899b
+check-look-at-switch-plugs-ask = Mire los interruptores de seguridad debajo del asiento, en pedales, palancas y cambio. ¿Hay un conector suelto, un cable roído, barro o hierba metidos?
+# en: b56ea837
+check-look-at-switch-plugs-how = Llave quitada. Solo mirar, no tire de nada. También donde se trabajó la última vez.
+# en: 37805a76
+check-read-key-feed = Alimentación de la llave
+# en: 50715d79
+check-read-key-feed-ask = ¿Voltios en el borne de entrada de la llave, llave en ON?
+
+## Qué dice la medida
+
+# en: c3932337
+verdict-read-key-feed-sound = A la llave le llega corriente; mire qué sale de ella.
+# en: c407d6ff
+verdict-read-key-feed-lossy = Se pierden voltios por el camino: portafusibles, conector, cable o la masa pequeña.
+# en: 77ee176b
+verdict-read-key-feed-open = No llega nada: fusible, cortacorrientes, conector o cable antes de la llave.
+
+## Pruebas
+
+# en: 8f77eb0f
+check-read-key-run = Salida de la llave, llave en ON
+# en: f5187982
+check-read-key-run-ask = ¿Voltios en el borne ON de la llave, llave en ON?
+# en: e4bc68f2
+check-read-key-run-how = En la propia llave, y luego en el lado del cable de su conector.
+
+## Qué dice la medida
+
+# en: 8fe2b2cb
+verdict-read-key-run-sound = La llave la deja pasar; si el cuadro está muerto, le llega mal más adelante.
+# en: b223fec4
+verdict-read-key-run-faulty = Le llega, pero da poco o nada: la llave o su conector.
+
+## Pruebas
+
+# en: 7b7e0e00
+check-read-key-start = Borne START de la llave
+# en: a95e1657
+check-read-key-start-ask = ¿Voltios en el borne START de la llave, llave en START?
+
+## Qué dice la medida
+
+# en: d9e7bfd2
+verdict-read-key-start-sound = La llave da la orden de arranque; sígala por los interruptores de seguridad.
+# en: 47a0a76d
+verdict-read-key-start-lossy = Contacto quemado en la llave, o le llega poca corriente.
+# en: 99c76bf4
+verdict-read-key-start-open = No hay orden. Si le llega buena corriente, es la llave; no la compre antes de medir lo que le llega.
+
+## Pruebas
+
+# en: 9772ed92
+check-see-key-plug = Conector de detrás de la llave
+# en: 9907c13b
+check-see-key-plug-ask = ¿Están el conector y los cables de detrás de la llave limpios, apretados y sin quemar?
+# en: 76650bf4
+check-ask-key-spring = Llave soltada en START
+# en: f614ae85
+check-ask-key-spring-ask = Cuando suelta la llave desde la posición de arranque, ¿vuelve sola?
+# en: 2410d42a
+check-see-preheat-lamp = Testigo de precalentamiento
+# en: 94d898b5
+check-see-preheat-lamp-ask = Llave en precalentar o en contacto. ¿Se enciende el testigo del muelle y se apaga a los pocos segundos?
+# en: a081828d
+check-ask-preheat-time = Cuánto se precalentó
+# en: 130ae791
+check-ask-preheat-time-ask = ¿Cuánto se precalentó antes del último intento, comparado con otras mañanas frías?
+# en: 4f283d62
+check-read-glow = Corriente de los calentadores
+# en: 2735c3a1
+check-read-glow-ask = ¿Cuántos amperios van a los calentadores al precalentar?
+# en: fb022034
+check-read-glow-how = De ocho a nueve amperios por calentador una vez caliente, algo más al principio. Medio minuto como mucho.
+
+## Qué dice la medida
+
+# en: 23d180e4
+verdict-read-glow-all-glow = De ocho a nueve amperios por el número de calentadores: el precalentamiento funciona.
+# en: 9ae413dc
+verdict-read-glow-some-dead = Uno cortado de tres quita un tercio: mida cada uno, de 1,0 a 1,5 ohmios, con el cable quitado.
+# en: 258d685b
+verdict-read-glow-no-feed = Sin corriente: relé, fusible, temporizador o pletina antes que ningún calentador.
+
+## Pruebas
+
+# en: f52be2dc
+check-read-glow-amps = Corriente por cada calentador
+# en: 8a805c01
+check-read-glow-amps-ask = ¿Amperios a la pletina de los calentadores al precalentar, divididos por el número de calentadores?
+# en: 7e2f3c05
+check-read-glow-amps-how = Pinza en el cable de la pletina, medido a los cinco segundos, medio minuto como mucho.
+
+## Qué dice la medida
+
+# en: d8488cab
+verdict-read-glow-amps-works = De 8 a 9 A por calentador (12 A en frío): el precalentamiento funciona.
+# en: 3e67a665
+verdict-read-glow-amps-one-of-many = Con seis calentadores puede haber uno muerto: mida cada uno, con el cable quitado.
+# en: 4d219253
+verdict-read-glow-amps-dead-plugs = Al menos un calentador está cortado: mida cada uno, de 1,0 a 1,5 ohmios, con el cable quitado.
+# en: 258d685b
+verdict-read-glow-amps-no-feed = Sin corriente: relé, fusible, temporizador o pletina antes que ningún calentador.
+
+## Pruebas
+
+# en: 06849c4e
+check-read-glow-rail = Voltios en la pletina de los calentadores
+# en: 74de0743
+check-read-glow-rail-ask = ¿Voltios entre la pletina de los calentadores y el bloque al precalentar?
+# en: 3f3f9abb
+check-see-hoses = Recorrido de los tubos de combustible
+# en: 73109c40
+check-see-hoses-ask = Siga la ida y el retorno desde el depósito. ¿Va cada tubo a su sitio, sin dobleces, con el filtro y la bomba según la flecha?
+# en: 33159304
+check-read-relay-out = Salida del relé de arranque
+# en: c0fcd284
+check-read-relay-out-ask = ¿Voltios en la salida del relé de arranque, llave en START?
+
+## Qué dice la medida
+
+# en: 8a4ab9c5
+verdict-read-relay-out-passes = El relé deja pasar la orden: cable al solenoide, o el solenoide.
+# en: 8a9f7b02
+verdict-read-relay-out-lossy = Contacto del relé quemado, o le llega poca corriente.
+# en: 03402328
+verdict-read-relay-out-open = El relé no entra o está muerto: mida el lado de su bobina antes de comprar uno.
+
+## Pruebas
+
+# en: 2e42150d
+check-read-oil-switch = Interruptor de aceite
+# en: 3f924779
+check-read-oil-switch-ask = Aceite lleno, máquina en llano, cable del interruptor de aceite quitado. ¿Sigue dando el interruptor paso a masa?
+# en: 62e0d0c8
+check-see-level = Cómo está puesta la máquina
+# en: e604fac8
+check-see-level-ask = ¿Está el motor más o menos en llano?
+# en: 1a5d1d74
+check-see-lit-key-out = Luces con la llave quitada
+# en: 6c515d99
+check-see-lit-key-out-ask = Llave quitada, batería conectada. ¿Sigue encendida alguna luz, pantalla o bomba? Mire a oscuras si puede.
+# en: 9908b25c
+check-read-draw = Consumo con todo apagado
+# en: c38ebf43
+check-read-draw-ask = ¿Cuánta corriente sale de la batería con todo apagado?
+# en: 028cc435
+check-read-draw-how = Tester en 10 A entre el borne negativo y su terminal, diez minutos después de que se haya dormido todo. No gire la llave con el tester en medio.
+
+## Qué dice la medida
+
+# en: cc3bdfdc
+verdict-read-draw-quiet = No consume nada. Si la batería aún se descarga, pierde ella la carga: cárguela y pruébela bajo carga.
+# en: ded090e4
+verdict-read-draw-some = Aquí las fuentes no coinciden: mucho para una máquina sencilla, normal donde queda electrónica despierta. Vacía una batería en semanas.
+# en: 2e499164
+verdict-read-draw-much = Demasiado: quite los fusibles uno por uno, luego el cable del alternador.
+
+## Pruebas
+
+# en: 53056509
+check-find-draw-circuit = Qué circuito consume
+# en: e21522c1
+check-find-draw-circuit-ask = Con el amperímetro en medio, ¿baja la corriente al quitar un fusible, o solo con el cable del alternador suelto?
+# en: 393cfc89
+check-find-draw-circuit-how = Masa de la batería fuera mientras se suelta el cable del alternador; después puesta otra vez a través del tester.
+# en: ede6387f
+check-look-at-wires = Aspecto de los cables
+# en: 09f07aef
+check-look-at-wires-ask = Llave quitada, capó abierto. A lo largo de los cables, ¿ve alguno roído o pelado, un nido, quemaduras, conectores verdes o uno suelto?
+# en: 49464595
+check-look-at-wires-how = Solo mirar, no toque nada caliente. Si hay un nido o cagadas, dígalo.
+# en: 95afdc99
+check-see-teeth = Dientes del piñón y de la corona
+# en: f331d81f
+check-see-teeth-ask = Motor de arranque fuera. ¿Están bien los dientes del piñón y de la corona en toda la vuelta?
+# en: 3db3af10
+check-see-teeth-how = Gire el motor con una barra, llave quitada, y mire la corona entera.
+# en: 382a6873
+check-see-brushes = Escobillas y colector
+# en: 13d580d7
+check-see-brushes-ask = Motor de arranque abierto. ¿Son las escobillas bastante largas y van sueltas? ¿Está el colector limpio y sin quemar?
+# en: 5981bebd
+check-hear-stop-valve = Solenoide de paro
+# en: 14432573
+check-hear-stop-valve-ask = Gire la llave de OFF a ON unas cuantas veces. ¿Hace clic algo en la bomba inyectora?
+# en: 30fd6253
+check-hear-stop-valve-how = La llave no a START. Otra persona puede escuchar junto al motor mientras no gira nada.
+# en: 9524546e
+check-look-at-stop-knob = Tirador de paro
+# en: e315e846
+check-look-at-stop-knob-ask = ¿Está el tirador o la palanca de paro metida a fondo?
+# en: f45b1c33
+check-look-at-stop-knob-how = Sáquelo una vez y métalo con la palma de la mano.
+# en: ff43e644
+check-look-at-stop-lever = Palanca de paro en la bomba
+# en: 363f6b68
+check-look-at-stop-lever-ask = Llave en ON, tirador metido. ¿Está la palanca o el vástago de paro de la bomba inyectora en marcha?
+# en: 945e7596
+check-read-stop-feed = Alimentación del solenoide de paro
+# en: 60139fa4
+check-read-stop-feed-ask = En el conector del solenoide de paro, llave en ON, luego en START. ¿Hay los voltios que pide su instalación?
+# en: e9b234a5
+check-read-stop-feed-how = Con corriente para funcionar: voltios de batería en ON, y en algunos un segundo cable solo en START. Con corriente para parar: voltios solo al parar.
+
+## Qué dice la medida
+
+# en: 23101a30
+verdict-read-stop-feed-solenoid-bad = Le llega lo que debe: si no se mueve, la avería es el solenoide o su varilla.
+# en: 48aee821
+verdict-read-stop-feed-feed-bad = Primero fusible, relé, temporizador o cable: un solenoide nuevo tampoco se movería.
+
+## Pruebas
+
+# en: 463c7eff
+check-read-link = Puente entre las baterías
+# en: a67f7734
+check-read-link-ask = ¿Voltios a lo largo del puente entre las dos baterías, de borne a borne, llave en START?
+
+## Qué dice la medida
+
+# en: 61e7a1ac
+verdict-read-link-sound = Puente bueno.
+# en: f10a57f5
+verdict-read-link-between = Limpie y apriete el puente, y mida otra vez.
+# en: dcda22f7
+verdict-read-link-faulty = El puente entre las baterías está mal.
+
+## Pruebas
+
+# en: 9aeb2767
+check-read-battery-difference = Las dos baterías comparadas
+# en: c8605934
+check-read-battery-difference-ask = Puente quitado, las dos reposadas. ¿Cuántos voltios marca una batería más que la otra?
+# en: 097b65c2
+check-read-battery-difference-how = Luego pruebe la más floja sola bajo carga. Cambie las dos a la vez si tienen la misma edad.
+
+## Qué dice la medida
+
+# en: 63f564ee
+verdict-read-battery-difference-alike = Iguales en reposo; falta probar cada una bajo carga.
+# en: 0f3e2d28
+verdict-read-battery-difference-differ = Una tira abajo de la otra: cargue y pruebe cada una por separado.
+
+## Pruebas
+
+# en: ca08c4e6
+check-read-isolator = Cortacorrientes al girar
+# en: da701cb1
+check-read-isolator-ask = ¿Voltios de un espárrago del cortacorrientes al otro, llave en START?
+
+## Qué dice la medida
+
+# en: 3a6bcc7b
+verdict-read-isolator-sound = El cortacorrientes deja pasar la corriente.
+# en: 553b44cf
+verdict-read-isolator-between = Aquí las fuentes no coinciden: limpie y apriete sus ojales y mida otra vez.
+# en: 1a42cffa
+verdict-read-isolator-faulty = Cortacorrientes quitado, o sus contactos u ojales malos.
+
+## Pruebas
+
+# en: 6e62da62
+check-ask-battery-kind = Plomo o litio
+# en: e149f25b
+check-ask-battery-kind-ask = ¿Es una batería normal de plomo, o una ligera que pone Li, Lithium o LiFePO4?
+# en: 416d07d2
+check-read-compression-lowest = Compresión más baja de un diésel pequeño
+# en: 571c3475
+check-read-compression-lowest-ask = ¿La compresión más baja de todos los cilindros, en bar, con la batería llena y el acelerador abierto?
+# en: 099256a5
+check-read-compression-lowest-how = Compare con el dato del motor si el manual lo da. 1 kgf/cm2 son 0,98 bar, 100 psi son 6,9 bar.
+
+## Qué dice la medida
+
+# en: 5b02b19b
+verdict-read-compression-lowest-under-limit = Por debajo del límite de los diésel pequeños (de 25,5 a 26 bar): en frío apenas arrancará.
+# en: 743d4731
+verdict-read-compression-lowest-near-limit = En el límite, cada fabricante dice una cosa: compare con el manual y mire la diferencia entre cilindros y lo deprisa que gira.
+# en: aec9f2f0
+verdict-read-compression-lowest-seals = Bastante para prender: mire combustible y calor.
+
+## Pruebas
+
+# en: d3383a18
+check-read-compression-spread = Diferencia entre cilindros
+# en: 877f8e48
+check-read-compression-spread-ask = ¿La compresión más alta menos la más baja, en bar?
+
+## Qué dice la medida
+
+# en: 8600577c
+verdict-read-compression-spread-alike = Iguales: si están todos bajos, segmentos, o gira demasiado despacio.
+# en: 42867bad
+verdict-read-compression-spread-doubtful = Entre los límites de los fabricantes (2,45 y 2,9 bar): mida otra vez.
+# en: 2b024b4e
+verdict-read-compression-spread-one-out = Un cilindro se sale: una válvula o la junta de ese.
+
+## Pruebas
+
+# en: a8825915
+check-see-timing-marks = Marcas de la distribución
+# en: 5b031594
+check-see-timing-marks-ask = Tapa fuera. ¿Están en línea las marcas del árbol de levas, el cigüeñal y la bomba inyectora?
+# en: 9bdce74c
+check-hear-cranking = Sonido al girar con el arranque
+# en: 4ed8cfd3
+check-hear-cranking-ask = Cuando gira, ¿suena como siempre, más rápido y suelto de lo normal, o falta un golpe?
+# en: 278b1b2a
+check-read-compression = Compresión
+# en: a5dbfcda
+check-read-compression-ask = ¿Está la compresión dentro del límite del fabricante, y también la diferencia entre cilindros?
+# en: 4c3f5d75
+check-read-compression-how = Batería llena, acelerador abierto, todas las bujías fuera. Los diésel pequeños unos 31 bar, límite 25,5, diferencia 2,5; en un monocilíndrico de gasolina con descompresor el dato engaña.
+
+## Qué dice la medida
+
+# en: ca133e73
+verdict-read-compression-seals = Cierra bien: mire otra vez combustible, chispa o calor.
+# en: e605bdf0
+verdict-read-compression-one-cylinder = Más de un 10 por ciento o 2,5 bar entre cilindros: una válvula o la junta de ese.
+# en: 84a1b343
+verdict-read-compression-all-low = Todos por debajo del límite: segmentos, o una batería que gira demasiado despacio para juzgar.
+
+## Pruebas
+
+# en: 937c3e0f
+check-read-compression-with-oil = Segunda prueba con aceite
+# en: bdfdfc19
+check-read-compression-with-oil-ask = Una cucharadita de aceite en el cilindro bajo y otra vez. ¿Sube la compresión a las claras?
+# en: 5c6c53d4
+check-read-compression-with-oil-how = En gasolina solo una cucharadita; la cámara pequeña de un diésel admite menos. Si sube, segmentos; si no, válvula o junta.
+# en: 85320370
+check-read-leak-down = Prueba de fugas
+# en: da1df5c2
+check-read-leak-down-ask = Cilindro en punto muerto superior, con aire. ¿Por dónde silba?
+# en: 1b7e1553
+check-read-leak-down-how = Cigüeñal sujeto para que no gire, nadie cerca de correas y cuchillas.
+# en: 38759dac
+check-read-valve-gap = Holgura de válvulas
+# en: 988db05a
+check-read-valve-gap-ask = Motor frío, pistón como dice el manual. ¿Es la holgura de válvulas la que pide el fabricante?
+# en: c033fc93
+check-see-display = Qué dice la pantalla
+# en: 472aa53e
+check-see-display-ask = Llave en contacto, sin dar al arranque. ¿Qué dice la pantalla? Escriba el código o mande una foto de todo el cuadro.
+# en: ec154e59
+check-see-display-how = Un código lleva dos números, SPN (de qué se trata) y FMI (de qué manera). Apunte los dos, y cada testigo que se quede encendido.
+
+## Qué dice la medida
+
+# en: 284c5e94
+verdict-see-display-locked = Bloqueada: llave, PIN o bloqueo a distancia antes que ninguna pieza.
+# en: 547282c9
+verdict-see-display-fluid = Bloqueo por AdBlue: primero el líquido, su calentador y sus códigos.
+# en: 4d4bb8ec
+verdict-see-display-control = Espera un mando: póngalo, y luego su interruptor y su conector.
+# en: 57974dd9
+verdict-see-display-volts = SPN 168 con FMI 4, o el dibujo de la batería: primero batería y uniones; los voltios bajos traen otros códigos.
+# en: 5a28621f
+verdict-see-display-coded = Lea SPN y FMI con la lista del fabricante; FMI 3 tensión alta, 4 baja, 5 cortado, 6 corto, 2 a saltos.
+# en: b004f263
+verdict-see-display-dead = Al cuadro no le llega corriente: batería, fusible, llave, masa pequeña.
+
+## Menús
+
+# en: c4b17b22
+menu-see-display-as-always = Lo de siempre
+# en: 5a2bc8b6
+menu-see-display-dark = Apagada o en blanco
+# en: b67410c7
+menu-see-display-asks = Pide algo
+# en: 91ec9dae
+menu-see-display-warns = Un aviso o un código
+
+## Pruebas
+
+# en: d0e85342
+check-read-dash-volts = Voltios en la pantalla al arrancar
+# en: 101ea68a
+check-read-dash-volts-ask = ¿Hasta cuánto bajan los voltios en la pantalla mientras da al arranque?
+# en: 24f25d53
+check-read-dash-volts-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Cinco segundos como mucho.
+
+## Qué dice la medida
+
+# en: d1c60216
+verdict-read-dash-volts-strong = El cuadro mantiene sus voltios bajo carga.
+# en: ab707165
+verdict-read-dash-volts-look = Batería floja o fría, uniones, o algo que frena mucho.
+# en: aace8942
+verdict-read-dash-volts-weak = Los voltios se hunden al arrancar: batería, terminales o masa.
+# en: 02eac9d6
+verdict-read-dash-volts-no-current = Casi no pasa corriente: el circuito de arranque está cortado más adelante.
+
+## Pruebas
+
+# en: 4e442692
+check-fuel-flow = Combustible hasta el motor
+# en: 9911ab7f
+check-fuel-flow-ask = En un tarro, ¿sale el combustible libre en la última unión antes del carburador o la bomba inyectora?
+# en: d5315b79
+check-fuel-flow-how = No en motores common rail, donde los tubos están a mucha presión; ahí mida la presión del raíl.
+# en: ecedb823
+check-follow-flow = Combustible unión por unión
+# en: d8121a9a
+check-follow-flow-ask = Desde el depósito, unión por unión. ¿Dónde se corta el combustible?
+# en: 0ae1d286
+check-follow-flow-how = Salida del depósito y rejilla, luego después del filtro, luego después de la bomba, girando el motor o con la bomba en marcha.
+# en: 83d51f4d
+check-drain-bowl = Vaciar la cuba del carburador
+# en: 6e000e25
+check-drain-bowl-ask = Tornillo de la cuba abierto, un tarro debajo. ¿Sale gasolina limpia, agua o suciedad, o casi nada?
+# en: 37261e98
+check-drain-bowl-how = Mucha y limpia quiere decir que la llegada y la boya están bien, y lo siguiente son los chiclés.
+# en: 80a469cf
+check-try-primed = Unas gotas de gasolina en la admisión
+# en: 9adf05e3
+check-try-primed-ask = Media cucharadita de gasolina nueva en la admisión, filtro puesto otra vez, bidón lejos. ¿Prende un momento?
+# en: 64c89ed6
+check-try-primed-how = Solo gasolina, nunca un espray. Si prende y se para, no llega combustible; si no prende, chispa, punto o compresión.
+# en: 71939925
+check-ask-fuel-given = Qué se echó la última vez
+# en: 8b217e55
+check-ask-fuel-given-ask = ¿De qué bidón o surtidor se llenó la última vez? ¿Pudo entrar gasoil, gasolina, agua o AdBlue en el depósito que no era?
+# en: f70d2153
+check-ask-fuel-given-how = Si pudo entrar otra cosa, no gire la llave, ni siquiera a contacto.
+# en: fcb80b29
+check-smell-sample = Muestra comparada con el combustible bueno
+# en: cd426c49
+check-smell-sample-ask = Unas gotas del depósito y del filtro en un cartón, al lado del combustible bueno. ¿Mismo olor, mismo color, mismo secado?
+# en: 63f4c716
+check-smell-sample-how = La gasolina se seca al momento, el gasoil deja mancha de grasa, el AdBlue deja cristales blancos. La llave se queda quitada hasta estar seguro.
+# en: 61cc1533
+check-ask-fuel-grade = Clase de gasoil
+# en: c81a4227
+check-ask-fuel-grade-ask = ¿Cuándo y dónde se compró el gasoil? ¿Es de invierno?
+
+## Qué dice la medida
+
+# en: 60584416
+verdict-ask-fuel-grade-fits-frost = Los de invierno pasan el filtro hasta -15 o -20 grados; más abajo también se hielan.
+# en: 7cb14af3
+verdict-ask-fuel-grade-waxes = Los de verano dejan de pasar el filtro entre +5 y -10 grados: con esta helada, sospeche de la parafina.
+
+## Pruebas
+
+# en: 804771fd
+check-look-at-bowl = Vaso transparente debajo del filtro
+# en: e51ab4e2
+check-look-at-bowl-ask = Mire por fuera el vaso transparente debajo del filtro de combustible. ¿Limpio, agua o suciedad en el fondo, turbio o con hielo?
+# en: 69615572
+check-look-at-bowl-how = No abra nada. El agua queda debajo del combustible como una segunda capa.
+# en: 2323fa4e
+check-look-at-fuel = Combustible en un tarro transparente
+# en: 058b5e9a
+check-look-at-fuel-ask = Una muestra de la cuba, el filtro o el desagüe en un tarro transparente. ¿Hay agua, suciedad, parafina o hielo?
+# en: 0e6ea062
+check-look-at-fuel-how = Déjelo reposar un minuto; mírelo a contraluz. Con helada, mire también la salida del depósito.
+# en: 1244224b
+check-ask-fuel-level = Mirar dentro del depósito
+# en: ab512f54
+check-ask-fuel-level-ask = Mire dentro del depósito de combustible. ¿Cuánto hay?
+# en: afef1de8
+check-ask-fuel-level-how = Motor frío, sin fumar, sin llamas. Diga si solo lo cree; diga también qué tapón ha abierto.
+
+## Qué dice la medida
+
+# en: d6c30beb
+verdict-ask-fuel-level-dip-it = Si no se ha mirado, no se sabe: los indicadores y la memoria fallan muchas veces.
+# en: e8785403
+verdict-ask-fuel-level-dry = Eche primero el combustible bueno; un diésel que se quedó seco hay que purgarlo después.
+
+## Pruebas
+
+# en: b8d7d458
+check-ask-fuel-age = Tiempo que tiene el combustible
+# en: 3b3af718
+check-ask-fuel-age-ask = ¿Cuánto tiempo tiene el combustible del depósito?
+
+## Qué dice la medida
+
+# en: 139c9f8d
+verdict-ask-fuel-age-petrol-good = Bueno para arrancar.
+# en: 6c5caa18
+verdict-ask-fuel-age-petrol-doubtful = La gasolina aguanta de tres a seis meses como mucho; con alcohol, menos.
+# en: 7df2ae38
+verdict-ask-fuel-age-petrol-stale = Demasiado vieja para ser gasolina: combustible nuevo antes que ninguna pieza. En gasoil, busque agua y babas.
+
+## Pruebas
+
+# en: 8b21b06c
+check-look-under-machine = Goteo debajo de la máquina
+# en: 10825d23
+check-look-under-machine-ask = Mire debajo del depósito y a lo largo de los tubos de combustible, desde al lado de la máquina. ¿Hay algo mojado, que gotee, o una mancha?
+# en: 1af09221
+check-look-under-machine-how = Solo mirar. Si huele o ve combustible: sin llamas, sin llave, apártese y díganoslo.
+# en: 38cbdcaf
+check-smell-fuel = Olor y color de la gasolina
+# en: fdbdf1d1
+check-smell-fuel-ask = Con el tapón del depósito quitado, ¿la gasolina huele a nueva, o agria como a barniz? ¿Qué aspecto tiene?
+# en: aaab140c
+check-smell-fuel-how = Motor frío, al aire libre, sin fumar. Basta con oler por encima del tapón.
+# en: e4e7ca49
+check-ask-flooding = Señales de que se ha ahogado
+# en: 7bacd79a
+check-ask-flooding-ask = ¿Huele mucho a gasolina en el escape, o gotea gasolina de la entrada de aire?
+# en: fac175fa
+check-hear-pump = Bomba eléctrica de combustible
+# en: d3d68a14
+check-hear-pump-ask = Gire la llave a contacto, sin dar al arranque. ¿Oye la bomba de combustible repicar o zumbar unos segundos?
+# en: ac743a12
+check-ask-last-use = Último uso
+# en: 534be5f0
+check-ask-last-use-ask = ¿Cuándo funcionó por última vez?
+# en: f73ae242
+check-ask-how-stopped = Cómo se paró
+# en: 4e475b67
+check-ask-how-stopped-ask = ¿Cómo se paró la última vez que funcionó?
+# en: 4ff1618c
+check-ask-recent-event = Qué pasó antes
+# en: e7faf7c3
+check-ask-recent-event-ask = ¿Pasó algo de esto poco antes?
+# en: 9a85d873
+check-ask-recent-event-how = Diga todo lo que cuadre, aunque parezca que no tiene nada que ver.
+# en: d355d4fd
+check-ask-recent-work = Arreglos recientes
+# en: c047fae6
+check-ask-recent-work-ask = ¿Se ha arreglado o cambiado algo en ella hace poco? ¿Qué se soltó por el camino?
+# en: a0bba638
+check-ask-weather = Tiempo
+# en: 0399149f
+check-ask-weather-ask = ¿Qué frío hace donde está la máquina? ¿Ha helado esta mañana?
+# en: e2e66608
+check-ask-battery-age = Edad de la batería
+# en: fd0dfe4d
+check-ask-battery-age-ask = ¿Cuánto tiempo tiene la batería, más o menos?
+# en: d5988918
+check-ask-goes-flat = Si la batería se descarga
+# en: 4b258b0a
+check-ask-goes-flat-ask = ¿Se descarga sola la batería últimamente?
+# en: b52425e5
+check-crack-injector-line = Tubo de inyector aflojado
+# en: 403e8ea2
+check-crack-injector-line-ask = Racor de un inyector abierto media vuelta, un trapo encima, dé al arranque. ¿El gasoil sale a chorro, gotea o nada?
+# en: d39be9fe
+check-crack-injector-line-how = Solo con bomba mecánica, según su manual, manos y cara apartadas. Nunca en un motor common rail.
+
+## Qué dice la medida
+
+# en: 07a2c969
+verdict-crack-injector-line-pump-delivers = La bomba y la alimentación están bien: lo siguiente es inyectores, calor, compresión y punto.
+# en: 528ebb2e
+verdict-crack-injector-line-pump-does-not = Primero el mando de paro y el aire, luego la alimentación, la bomba lo último.
+
+## Pruebas
+
+# en: 6c62ae7f
+check-watch-return = Tubo transparente en el retorno
+# en: 3dfd09eb
+check-watch-return-ask = Tubo transparente en el retorno, motor cargado. ¿Salen burbujas, y más con más carga?
+# en: 01685320
+check-test-injectors = Inyectores en el banco
+# en: 1b1dd043
+check-test-injectors-ask = Inyectores en el banco de mano. ¿Presión de apertura y chorro según el fabricante?
+# en: 60b76e0d
+check-read-crank-signal = Régimen al girar con el arranque
+# en: d299edc2
+check-read-crank-signal-ask = Aparato de diagnosis puesto. ¿Marca un régimen fijo al girar con el arranque?
+# en: 143700e6
+check-read-rail-pressure = Presión de combustible al girar
+# en: ef5301a0
+check-read-rail-pressure-ask = Aparato de diagnosis puesto. ¿Sube la presión de combustible hasta el dato del fabricante al girar?
+# en: ec8ab1a8
+check-read-rail-pressure-how = Solo leer. No se abre nada del lado de alta presión.
+# en: 03f2af77
+check-ask-work-since = La avería y el último arreglo
+# en: 5c69024a
+check-ask-work-since-ask = ¿Vino la avería justo después de que alguien trabajara en ella, o estaba ya antes?
+# en: 8115407f
+check-ask-work-since-how = También cuenta un trabajo por otra cosa: correa, asiento, lavado, batería. ¿Qué se desenchufó o se quitó por el camino?
+# en: dac9312f
+check-see-smoke = Humo al dar al arranque
+# en: 09ce4368
+check-see-smoke-ask = Mientras gira, ¿sale humo del escape? ¿De qué color?
+
+## Qué dice la medida
+
+# en: 7e167433
+verdict-see-smoke-unburnt-diesel = En un diésel, el humo blanco es combustible sin quemar: le llega, pero está demasiado frío o le falta compresión.
+# en: 6e334080
+verdict-see-smoke-no-fuel = A un diésel que gira sin nada de humo no le llega combustible.
+# en: 0343eaca
+verdict-see-smoke-too-rich = Poco aire para el combustible: filtro, estárter, escape.
+# en: 6da0cd13
+verdict-see-smoke-oil = Se quema aceite: segmentos, guías de válvula, aceite de más, o ha volcado.
+
+## Pruebas
+
 # en: 9362a079
 check-hear-bangs = Petardazos
 # en: b833d135
