@@ -295,6 +295,7 @@ technician-load =
         [one] { $technician } – one open job
        *[other] { $technician } – { $count } open jobs
     }
+technician-fit = { $technician } · { $skills }: { $fit }
 has-it-now = { $technician } has case { $number } now
 done = Done
 is-open = It is open already
@@ -562,6 +563,9 @@ command-people = who belongs to the shop
 command-start = begin
 language-which = Which language?
 language-set = From now on in this language.
+language-offer = Shall I go on in { $language }?
+language-offer-yes = Yes, in { $language }
+language-offer-no = No, in { $language }
 language-en = English
 language-es = Español
 language-de = Deutsch

@@ -56,9 +56,11 @@ export function redeem(
   if (invite === undefined) return { outcome: "unknown" };
   if (invite.expires <= given.now) return { outcome: "expired" };
   const { person } = given.member;
-  const held = shop.members.find((one) => one.person === person)?.role;
+  const before = shop.members.find((one) => one.person === person);
+  const held = before?.role;
   const role = held !== undefined && isHigher(held, invite.role) ? held : invite.role;
-  const member: Member = { ...given.member, role };
+  const skills = before?.skills === undefined ? {} : { skills: before.skills };
+  const member: Member = { ...given.member, role, ...skills };
   return {
     outcome: "joined",
     role,
@@ -70,14 +72,29 @@ export function redeem(
   };
 }
 
+const SKILL = "skill:";
+
+/** The member with a skill more, or with one fewer where they had it. */
+function withSkill(member: Member, skill: string): Member {
+  const { skills = [] } = member;
+  const has = skills.includes(skill);
+  return { ...member, skills: has ? skills.filter((one) => one !== skill) : [...skills, skill] };
+}
+
 /**
- * Gives a member another role, or takes them out of the shop (`out`).
+ * Gives a member another role, notes or strikes out a skill (`skill:electrics`), or takes them out
+ * of the shop (`out`).
  * @returns null where there is no such member, or it is an owner: an owner is not put out by a press
  */
 export function withChange(shop: ShopBody, person: string, change: string): ShopBody | null {
   const member = shop.members.find((one) => one.person === person);
-  if (member === undefined || member.role === "owner") return null;
+  if (member === undefined) return null;
   const others = shop.members.filter((one) => one !== member);
+  if (change.startsWith(SKILL)) {
+    const skilled = withSkill(member, change.slice(SKILL.length));
+    return { ...shop, members: shop.members.map((one) => (one === member ? skilled : one)) };
+  }
+  if (member.role === "owner") return null;
   if (change === "out") return { ...shop, members: others };
   if (change !== "dispatcher" && change !== "technician") return null;
   return { ...shop, members: [...others, { ...member, role: change }] };

@@ -104,7 +104,9 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
     invite: where("invite", inviteMessage),
     duty: where("roster", ({ member, now }) => dutyMessage({ ...desk(), now }, member)),
     people: where("see", ({ member }) => peopleMessage(desk().members, member)),
-    member: where("remove-member", ({ argument }) => memberMessage(desk().members, argument)),
+    member: where("remove-member", ({ argument }) =>
+      memberMessage(desk().members, argument, Object.keys(desk().shop.skills)),
+    ),
     report: where("report", () =>
       reportMessage(reportOf(figures(), desk().shop.comebackDays), desk()),
     ),

@@ -1,10 +1,10 @@
 import type { Member, Role } from "../domain/documents.ts";
 import type { Message, Phrase, PlannedEffect } from "../domain/effects.ts";
 import type { Incoming } from "../domain/incoming.ts";
-import { line, phrase, say } from "../talk/decision.ts";
+import { line, phrase, revise, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { tell as tellLater } from "../talk/follow-ups.ts";
-import { helpMessage, inviteLinkMessage } from "../talk/lobby.ts";
+import { helpMessage, inviteLinkMessage, memberMessage } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
@@ -44,6 +44,19 @@ export function createMembers(parts: MembersParts) {
     return [say(member, words), ...cases.map(({ id }) => tellLater("case", id, { event }))];
   }
 
+  /** A skill noted or struck out; the same buttons come back as they stand now. */
+  async function skilled(person: string, change: string, incoming: Incoming) {
+    const { skills } = desk().shop;
+    if (!Object.hasOwn(skills, change.slice("skill:".length))) return {};
+    await commit({ kind: "shop", id: SHOP }, incoming.update, (shop) => {
+      const body = shop === null ? null : withChange(shop, person, change);
+      if (body === null) return null;
+      const message = memberMessage(body.members, person, Object.keys(skills));
+      return { body, effects: [revise(readerOf(incoming), message, `member-${person}`)] };
+    });
+    return {};
+  }
+
   return {
     async invite(role: Role, incoming: Incoming, member: Member | null) {
       if (member === null || !may(member.role, "invite")) {
@@ -65,7 +78,8 @@ export function createMembers(parts: MembersParts) {
     /** The owner changes somebody's role or takes them out; it counts at once. */
     async change(value: string, incoming: Incoming, member: Member) {
       if (!may(member.role, "remove-member")) return toast(incoming, phrase("not-allowed"));
-      const [person = "", change = ""] = value.split(":");
+      const [, person = "", change = ""] = /^([^:]*):(.*)$/s.exec(value) ?? [];
+      if (change.startsWith("skill:")) return skilled(person, change, incoming);
       await commit({ kind: "shop", id: SHOP }, incoming.update, (shop) => {
         const body = shop === null ? null : withChange(shop, person, change);
         if (body === null) return null;

@@ -54,6 +54,8 @@ export interface Member {
   readonly chat: string;
   readonly language: string;
   readonly role: Role;
+  /** What they are good at, by the names in the shop's settings; absent: nothing was noted. */
+  readonly skills?: readonly string[];
 }
 
 /** A single-use link. Only a digest of its token is kept. */

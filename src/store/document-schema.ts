@@ -20,7 +20,10 @@ const role = exactly<Role>()(z.enum(["owner", "dispatcher", "technician"]));
 const sentMessage = exactly<SentMessage>()(z.object({ chat: text, message: text }));
 const machine = exactly<MachineProfile>()(z.object({ id: text, title: text, facts: machineFacts }));
 const member = exactly<Member>()(
-  z.object({ person: text, name: text, chat: text, language: text, role }),
+  z.object({
+    ...{ person: text, name: text, chat: text, language: text, role },
+    skills: list(text).exactOptional(),
+  }),
 );
 const invite = exactly<Invite>()(z.object({ digest: text, role, expires: z.number(), by: text }));
 

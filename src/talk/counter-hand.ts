@@ -1,9 +1,10 @@
 import { type CaseHappening, stamped } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
-import type { Message } from "../domain/effects.ts";
+import type { Message, Phrase } from "../domain/effects.ts";
 import { applyEvent } from "../domain/fold-case.ts";
 import { advance } from "./advance.ts";
+import { shownChance } from "./chance.ts";
 import { back, type Given, withSlip } from "./counter-given.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
@@ -17,24 +18,58 @@ function technicians(desk: Desk): readonly Member[] {
   return desk.members.filter((member) => member.role !== "dispatcher");
 }
 
+/**
+ * How much of the belief rests on causes that are this technician's trade, in [0, 1].
+ * @returns null where the shop names no skills, or none was noted for them
+ */
+function fitOf(member: Member, state: CaseState, desk: Desk): number | null {
+  const { skills } = desk.shop;
+  const own = (member.skills ?? []).flatMap((name) => skills[name] ?? []);
+  if (own.length === 0 || state.answers.length === 0) return null;
+  const { causes } = desk.triage(state, "technician").ranking;
+  return causes
+    .filter(({ group }) => own.includes(group))
+    .reduce((sum, { probability }) => sum + probability, 0);
+}
+
+/** One open job weighs as much as so much of the belief outside one's trade: our own choice. */
+const JOB_WEIGHS = 0.15;
+/** Of somebody whose trade is not noted half is taken to fit. */
+const FIT_UNKNOWN = 0.5;
+
 /** How much a technician has to do already: open cases handed to them. */
 function loadOf(person: string, desk: Desk): number {
   return (desk.others?.() ?? []).filter((other) => other.technician?.id === person).length;
 }
 
-/** Offers the technicians there are, the one with the least to do first. */
+const worth = ({ load, fit }: { readonly load: number; readonly fit: number | null }) =>
+  (fit ?? FIT_UNKNOWN) - JOB_WEIGHS * load;
+
+const skilledLabel = (name: Phrase, { skills = [] }: Member, fit: number): Phrase =>
+  phrase("technician-fit", {
+    technician: { phrase: name },
+    skills: { list: skills },
+    fit: { quantity: shownChance(fit), unit: "percent" },
+  });
+
+/** Offers the technicians there are: whose trade it is and who has the least to do first. */
 export function handOver(state: CaseState, given: Given): Decision {
   const people = technicians(given.desk)
-    .map((member) => ({ member, load: loadOf(member.person, given.desk) }))
-    .sort((a, b) => a.load - b.load);
+    .map((member) => ({
+      member,
+      load: loadOf(member.person, given.desk),
+      fit: fitOf(member, state, given.desk),
+    }))
+    .sort((a, b) => worth(b) - worth(a));
   const key = people.length === 0 ? "no-technicians" : "which-technician";
   const message: Message = {
     lines: [line(phrase(key, { number: state.id }), "heading")],
-    buttons: people.map(({ member, load }) => {
-      const label =
+    buttons: people.map(({ member, load, fit }) => {
+      const loaded =
         load === 0
           ? { raw: member.name }
           : phrase("technician-load", { technician: member.name, count: load });
+      const label = fit === null ? loaded : skilledLabel(loaded, member, fit);
       const press = { case: state.id, revision: state.hands, act: "assign", value: member.person };
       return button(label, press);
     }),

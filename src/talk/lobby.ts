@@ -97,9 +97,8 @@ export function peopleMessage(members: readonly Member[], reader: Member): Messa
     const role = { phrase: phrase(`role-${one.role}`) };
     return line(phrase("people-one", { name: one.name, role }), "bullet");
   });
-  const others = members.filter((one) => one.person !== reader.person && one.role !== "owner");
   const buttons = may(reader.role, "remove-member")
-    ? others.map((one) =>
+    ? members.map((one) =>
         button({ raw: one.name }, { revision: 0, act: "member", value: one.person }),
       )
     : [];
@@ -107,20 +106,31 @@ export function peopleMessage(members: readonly Member[], reader: Member): Messa
 }
 
 /** What can be changed about one person of the shop. */
-export function memberMessage(members: readonly Member[], person: string): Message {
+export function memberMessage(
+  members: readonly Member[],
+  person: string,
+  skills: readonly string[] = [],
+): Message {
   const member = members.find((one) => one.person === person);
-  if (member === undefined || member.role === "owner") {
-    return { lines: [line(phrase("no-longer-there"))] };
-  }
-  const other = member.role === "technician" ? "dispatcher" : "technician";
+  if (member === undefined) return { lines: [line(phrase("no-longer-there"))] };
   const press = (value: string) => ({ revision: 0, act: "change-member", value });
+  const known = skills.map((skill) => {
+    const key = member.skills?.includes(skill) === true ? "ticked" : "unticked";
+    return button(phrase(key, { label: skill }), press(`${person}:skill:${skill}`));
+  });
+  const other = member.role === "technician" ? "dispatcher" : "technician";
   const role = { phrase: phrase(`role-${other}`) };
+  // An owner is neither made less nor put out by a press.
+  const changes =
+    member.role === "owner"
+      ? []
+      : [
+          button(phrase("press-make-role", { role }), press(`${person}:${other}`)),
+          button(phrase("press-remove", { name: member.name }), press(`${person}:out`)),
+        ];
   return {
     lines: [line(phrase("member-what", { name: member.name }), "heading")],
-    buttons: [
-      button(phrase("press-make-role", { role }), press(`${person}:${other}`)),
-      button(phrase("press-remove", { name: member.name }), press(`${person}:out`)),
-    ],
+    buttons: [...known, ...changes],
   };
 }
 

@@ -78,3 +78,28 @@ describe("a member's place", () => {
     expect(withChange(staffed, "7", "owner")).toBeNull();
   });
 });
+
+describe("a member's skills", () => {
+  const owner = { ...ann, person: "1", role: "owner" as const };
+  const staffed = { ...shop, members: [owner, { ...ann, role: "technician" as const }] };
+
+  it("are noted and struck out, an owner's as well", () => {
+    const once = withChange(staffed, "7", "skill:electrics");
+    expect(once?.members[1]?.skills).toEqual(["electrics"]);
+    const twice = once && withChange(once, "7", "skill:electrics");
+    expect(twice?.members[1]?.skills).toEqual([]);
+    expect(withChange(staffed, "1", "skill:fuel")?.members[0]).toMatchObject({
+      role: "owner",
+      skills: ["fuel"],
+    });
+  });
+
+  it("outlive a change of the role and a new link", () => {
+    const once = withChange(staffed, "7", "skill:electrics");
+    const moved = once && withChange(once, "7", "dispatcher");
+    expect(moved?.members.find((one) => one.person === "7")?.skills).toEqual(["electrics"]);
+    const invited2 = withInvite(moved ?? staffed, { token: "z", role: "technician", by: "1" }, 0);
+    const again = redeem(invited2, "z", { member: ann, now: 1 });
+    expect(again.outcome === "joined" && again.shop.members.at(-1)?.skills).toEqual(["electrics"]);
+  });
+});
