@@ -529,6 +529,22 @@ stray-technician = You have no open job. "jobs" lists them. To report a machine 
 counter-here = Slips of new cases will come to this group from now on.
 group-refused = I talk about cases only in the shop's own group and in private chats.
 
+hand-all-none = You look after no open case.
+hand-all-who =
+    { $count ->
+        [one] Who takes over the one case that you look after?
+       *[other] Who takes over the { $count } cases that you look after?
+    }
+hand-all-yours =
+    { $count ->
+        [one] { $who } has handed one case to you:
+       *[other] { $who } has handed { $count } cases to you:
+    }
+hand-all-done =
+    { $count ->
+        [one] { $who } looks after your one case now.
+       *[other] { $who } looks after your { $count } cases now.
+    }
 duty-now = { $who } has the call-outs until { $until }.
 duty-nobody = Nobody has the call-outs now: dangers are told to everybody at the counter.
 duty-next = { $who }: { $from } to { $until }
@@ -556,6 +572,7 @@ command-jobs = your jobs
 command-calls = open calls
 command-call = note a phone call: /call Miller, baler tractor, only clicks
 command-find = look for a case
+command-handover = hand your cases to another dispatcher
 command-duty = who has the call-outs
 command-report = what the cases add up to
 command-invite = invite somebody to the shop

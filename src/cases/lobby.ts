@@ -1,15 +1,19 @@
+import { stamped } from "../domain/case-events.ts";
 import type { Member, PersonDocument } from "../domain/documents.ts";
 import type { Message, Phrase, PlannedEffect, Press } from "../domain/effects.ts";
+import { foldCase } from "../domain/fold-case.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import { line, phrase, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
+import { handAllEffects } from "../talk/hand-all.ts";
 import { forgetMessage, helpMessage, languageMessage, strayWords } from "../talk/lobby.ts";
+import { sayOpen } from "../talk/more-menu.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import { createDuty } from "./duty.ts";
 import { SHOP } from "./invites.ts";
-import { type Asked, createLists } from "./lobby-lists.ts";
+import { type Asked, createLists, lookedAfter } from "./lobby-lists.ts";
 import { createMembers } from "./lobby-members.ts";
 import type { Chance, Received } from "./ports.ts";
 
@@ -103,21 +107,40 @@ export function createLobby(parts: LobbyParts): Lobby {
   }
 
   /**
-   * Changes the language of a person's open cases. It is done before the update counts as applied:
-   * after a kill it is simply done again.
+   * Changes the language of a person's open cases; the one they write about says its question again.
+   * It is done before the update counts as applied: after a kill it is simply done again.
+   * @returns true where a question was said again
    */
-  async function speakInCases(person: string, language: string): Promise<void> {
-    for (const { id } of directory.cases({ operator: person, open: true })) {
-      await commit({ kind: "case", id }, null, (open) =>
-        open === null
-          ? null
-          : { by: person, happenings: [{ type: "language.changed", language }], effects: [] },
-      );
+  async function speakInCases(incoming: Incoming, language: string): Promise<boolean> {
+    const by = incoming.from.id;
+    const cases = directory.cases({ operator: by, open: true });
+    let isAsked = false;
+    for (const [place, { id }] of cases.entries()) {
+      await commit({ kind: "case", id }, null, (open, at) => {
+        if (open === null) return null;
+        const changed = { type: "language.changed", language } as const;
+        const stamp = { at, by, update: null };
+        const after = foldCase(id, [...open.events, stamped(changed, stamp)]);
+        const said = place === 0 ? sayOpen(after, phrase("language-set"), parts.desk(at)) : [];
+        isAsked ||= said.length > 0;
+        return { by, happenings: [changed], effects: said };
+      });
     }
+    return isAsked;
+  }
+
+  /** Everything that a member looks after goes to another, in whose chat it is listed. */
+  function handAll(person: string, incoming: Incoming, member: Member) {
+    const to = desk().members.find((one) => one.person === person && one.role !== "technician");
+    if (to === undefined || !may(member.role, "decide")) {
+      return toast(incoming, phrase("nothing-done"));
+    }
+    return answer(incoming, handAllEffects(lookedAfter(directory, member), member, to));
   }
 
   async function memberPress(press: Press, incoming: Incoming, member: Member) {
     const value = press.value ?? "";
+    if (press.act === "hand-all") return handAll(value, incoming, member);
     if (press.act === "duty") return duty(value, incoming, member);
     if (press.act === "change-member") return members.change(value, incoming, member);
     if (press.act === "table" || press.act === "member") {
@@ -149,8 +172,8 @@ export function createLobby(parts: LobbyParts): Lobby {
         const language = press.value ?? "en";
         const message = { lines: [line(phrase("language-set"))] };
         const to = { ...readerOf(incoming), language };
-        await speakInCases(incoming.from.id, language);
-        return answer(incoming, [say(to, message)], { language });
+        const isAsked = await speakInCases(incoming, language);
+        return answer(incoming, isAsked ? [] : [say(to, message)], { language });
       }
       if (press.act === "forget" && press.value === "yes") {
         const to = readerOf(incoming);

@@ -69,9 +69,9 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     directory.shop()?.members.find((member) => member.person === incoming.from.id) ?? null;
 
   function languageOf(incoming: Incoming): string {
-    const own = directory.person(incoming.from.id)?.language ?? incoming.from.language;
-    const short = own?.split("-")[0] ?? "";
-    return languages.includes(short) ? short : (languages[0] ?? "en");
+    const own = directory.person(incoming.from.id)?.language ?? incoming.from.language ?? "";
+    const alike = [own, own.slice(0, 2)].find((one) => languages.includes(one));
+    return alike ?? languages.find((one) => one.startsWith(`${own}-`)) ?? languages[0] ?? "en";
   }
 
   const phone = createPhoneCalls({

@@ -182,6 +182,10 @@ export type CaseHappening =
   | { readonly type: "aftermath.asked" }
   | { readonly type: "aftermath.told"; readonly fine: boolean }
   | { readonly type: "language.changed"; readonly language: string }
+  /** A message long enough to tell was written in this language. */
+  | { readonly type: "language.heard"; readonly language: string }
+  /** The operator was asked whether to go on in this language. */
+  | { readonly type: "language.offered"; readonly language: string }
   | { readonly type: "operator.forgotten" }
   | ShopHappening;
 

@@ -42,6 +42,10 @@ export interface CaseState {
     readonly chat: string;
     readonly language: string;
   } | null;
+  /** The last long message's language and how many in a row were in it; null: none yet. */
+  readonly wrote: { readonly language: string; readonly messages: number } | null;
+  /** Languages in which the operator was offered to go on. */
+  readonly languagesOffered: readonly string[];
   readonly machine: Partial<MachineFacts>;
   /** Which machine of the operator's own list it is; null: none that is known yet. */
   readonly profile: string | null;
@@ -180,6 +184,8 @@ export const emptyState = (id: string): CaseState => ({
   opened: { at: 0, knowledge: "", seed: 0 },
   operator: { id: "", name: "", chat: "", language: "en" },
   technician: null,
+  wrote: null,
+  languagesOffered: [],
   machine: {},
   profile: null,
   words: [],

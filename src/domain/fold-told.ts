@@ -117,6 +117,13 @@ export function applyTold(state: CaseState, event: Told): CaseState {
         ...state,
         notes: [...state.notes, { text: event.text, from: event.from, at: event.at }],
       };
+    case "language.heard": {
+      const { language } = event;
+      const messages = state.wrote?.language === language ? state.wrote.messages + 1 : 1;
+      return { ...state, wrote: { language, messages } };
+    }
+    case "language.offered":
+      return { ...state, languagesOffered: [...state.languagesOffered, event.language] };
     case "language.changed":
       return { ...state, operator: { ...state.operator, language: event.language } };
     case "operator.forgotten":

@@ -154,6 +154,8 @@ export const caseEvent = exactly<CaseEvent>()(
     event("aftermath.asked", {}),
     event("aftermath.told", { fine: z.boolean() }),
     event("language.changed", { language: z.string() }),
+    event("language.heard", { language: text }),
+    event("language.offered", { language: text }),
     event("operator.forgotten", {}),
     ...visitEvents,
     ...counterEvents,

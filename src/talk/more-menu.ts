@@ -1,6 +1,7 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import { askingKey, type CaseState, type GivenAnswer } from "../domain/case-state.ts";
-import type { Message, Phrase } from "../domain/effects.ts";
+import type { Message, Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { Report } from "../domain/evidence.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
 import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
@@ -50,13 +51,19 @@ export function showOpen(state: CaseState, desk: Desk): Decision {
  * come presses one that is out of date for ever.
  */
 export function repeatOpen(state: CaseState, before: Phrase, given: Given): Decision {
+  if (state.open.operator !== null) {
+    return { happenings: [], effects: sayOpen(state, before, given.desk) };
+  }
+  return proceed(state, { happenings: [], before: [line(before)] }, given);
+}
+
+/** The open question once more; nothing where none is open. */
+export function sayOpen(state: CaseState, before: Phrase, desk: Desk): PlannedEffect[] {
   const open = state.open.operator;
-  const lines = [line(before)];
-  if (open === null) return proceed(state, { happenings: [], before: lines }, given);
+  if (open === null) return [];
   const { asking, revision } = open;
-  const parts = { asking, revision, aboutMore: null, before: lines };
-  const message = questionMessage(state, parts, given.desk);
-  return { happenings: [], effects: [say(state.operator, message, questionSlot(asking))] };
+  const parts = { asking, revision, aboutMore: null, before: [line(before)] };
+  return [say(state.operator, questionMessage(state, parts, desk), questionSlot(asking))];
 }
 
 const operatorAnswers = (state: CaseState) =>
@@ -82,16 +89,16 @@ export function goBack(state: CaseState, given: Given): Decision {
   return askAgain(state, earlier, given);
 }
 
+const withdrawn = ({ observation, epoch, reporter }: Report): CaseHappening => ({
+  ...{ type: "answer.withdrawn", observation, epoch, reporter },
+});
+
 function withdrawals(state: CaseState, asking: Asking, desk: Desk): CaseHappening[] {
   if (asking.about !== "check") return [];
   const observation = desk.knowledge.checks.get(asking.check)?.yields;
   return operatorAnswers(state)
     .filter((answer) => answer.report.observation === observation)
-    .map(({ report }) => ({
-      type: "answer.withdrawn",
-      observation: report.observation,
-      epoch: report.epoch,
-    }));
+    .map(({ report }) => withdrawn(report));
 }
 
 /** Withdraws what was answered to a question and puts the question again, from its first step. */
@@ -141,9 +148,7 @@ export function withdraw(state: CaseState, observation: string, given: Given): D
   if (answer === undefined) return repeatOpen(state, phrase("nothing-to-change"), given);
   const check = answer.check ?? operatorCheckFor(given.desk.knowledge, observation);
   if (check !== null) return askAgain(state, { about: "check", check }, given);
-  const happenings: CaseHappening[] = [
-    { type: "answer.withdrawn", observation, epoch: answer.report.epoch },
-  ];
+  const happenings = [withdrawn(answer.report)];
   return proceed(state, { happenings, before: [line(phrase("taken-back"))] }, given);
 }
 

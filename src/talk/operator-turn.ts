@@ -6,6 +6,7 @@ import { type Decision, keepEdited, line, nothingToDo, phrase, together } from "
 import type { Desk, Heard } from "./desk.ts";
 import { takeFile } from "./files.ts";
 import { repeatOpen } from "./more-menu.ts";
+import { withLanguage } from "./operator-language.ts";
 import { type Given, goOn, menuActs, press } from "./operator-press.ts";
 import { openingLines, words } from "./operator-words.ts";
 import { proceed } from "./proceed.ts";
@@ -61,8 +62,9 @@ function remembered(state: CaseState, desk: Desk): CaseHappening[] {
 
 /** One message, press or file from the operator of a case: what follows from it. */
 export function operatorTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
+  const given = { heard, desk };
   const known = remembered(state, desk);
-  if (known.length === 0) return content(state, heard.incoming.what, { heard, desk });
-  const decided = content(advance(state, known, heard), heard.incoming.what, { heard, desk });
-  return together({ happenings: known, effects: [] }, decided);
+  const decided = content(advance(state, known, heard), heard.incoming.what, given);
+  const both = together({ happenings: known, effects: [] }, decided);
+  return withLanguage(state, both, given);
 }

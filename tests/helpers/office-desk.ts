@@ -25,7 +25,7 @@ export const shopMembers: readonly Member[] = [
 ];
 
 /** The office over a memory store, with one ranking for every case: what is tried is who may what. */
-export async function openOffice() {
+export async function openOffice(languages: readonly string[] = ["en"]) {
   const { store, timers, directory, change, commit } = await createOfficeParts();
   let count = 0;
   const link = (token: string) => `https://link/${token}`;
@@ -40,7 +40,7 @@ export async function openOffice() {
   };
   const desk = (now: number): Desk => ({
     knowledge: workshop.knowledge,
-    shop: settings,
+    shop: { ...settings, languages: [...languages] },
     members: directory.shop()?.members ?? [],
     duty: directory.shop()?.duty ?? [],
     others: () => directory.cases({ open: true }),
@@ -54,7 +54,6 @@ export async function openOffice() {
         ...(expecting === undefined ? {} : { expecting: { observation: expecting } }),
       }),
   });
-  const languages = ["en"];
   const forget = createForget({ directory, commit, change });
   const lobby = createLobby({ directory, commit, chance, desk, languages, link, forget });
   const { reader } = workshop;
