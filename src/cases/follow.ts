@@ -6,6 +6,7 @@ import { FollowUp } from "../domain/follow-up.ts";
 import { technicianGone } from "../talk/counter-hand.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
+import { passedOnTurn } from "../talk/hand-all.ts";
 import { laterTurn, photoTurn } from "../talk/later.ts";
 import { tookInTurn } from "../talk/merge.ts";
 import type { Commit } from "./commit.ts";
@@ -98,6 +99,8 @@ export function createFollow(parts: FollowParts): (told: Tell, update: string) =
         const { person } = followUp;
         return toCase(document.id, update, (state, at) => technicianGone(state, person, desk(at)));
       }
+      case "passed-on":
+        return toCase(document.id, update, (state, at) => passedOnTurn(state, followUp, desk(at)));
       case "photo.came":
         return lookAt(document.id, update, followUp.file);
       default:

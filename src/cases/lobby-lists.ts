@@ -3,6 +3,7 @@ import type { Message } from "../domain/effects.ts";
 import { line, phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { dutyMessage } from "../talk/duty.ts";
+import { handAllMessage } from "../talk/hand-all.ts";
 import {
   inviteMessage,
   type ListedCase,
@@ -40,6 +41,10 @@ export interface Asked {
 export type ForMembers = Readonly<Record<string, (asked: Asked) => Message>>;
 
 const refused: Message = { lines: [line(phrase("not-allowed"))] };
+
+/** Open cases that this member looks after. */
+export const lookedAfter = (directory: Directory, member: Member): readonly CaseSummary[] =>
+  directory.cases({ open: true }).filter((one) => one.shopSaw === member.person);
 
 /** The lists that members can call up; each checks that this member may see it. */
 export function createLists(directory: Directory, desk: () => Desk): ForMembers {
@@ -103,6 +108,9 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
     call: where("note", () => ({ lines: [line(phrase("call-how"))] })),
     invite: where("invite", inviteMessage),
     duty: where("roster", ({ member, now }) => dutyMessage({ ...desk(), now }, member)),
+    handover: where("decide", ({ member }) =>
+      handAllMessage(desk().members, member, lookedAfter(directory, member).length),
+    ),
     people: where("see", ({ member }) => peopleMessage(desk().members, member)),
     member: where("remove-member", ({ argument }) =>
       memberMessage(desk().members, argument, Object.keys(desk().shop.skills)),

@@ -30,6 +30,8 @@ export const FollowUp = z.discriminatedUnion("type", [
   z.object({ type: z.literal("took-in"), other: z.string(), by: z.string(), note: z.string() }),
   /** To a case: its technician does not belong to the shop any more. */
   z.object({ type: z.literal("technician.gone"), person: z.string() }),
+  /** To a case: who looks after it has handed everything to somebody else. */
+  z.object({ type: z.literal("passed-on"), from: z.string(), to: z.string() }),
   /** To a case: a photo came in and wants looking at. */
   z.object({ type: z.literal("photo.came"), file: z.string() }),
 ]);

@@ -7,8 +7,31 @@ import { may } from "./rights.ts";
 export const commandsFor: Readonly<Record<Role | "operator", readonly string[]>> = {
   operator: ["new", "person", "help", "language", "forget"],
   technician: ["jobs", "duty", "new", "help", "language"],
-  dispatcher: ["calls", "call", "find", "report", "duty", "invite", "new", "help", "language"],
-  owner: ["calls", "call", "find", "report", "duty", "invite", "people", "new", "help", "language"],
+  dispatcher: [
+    "calls",
+    "call",
+    "find",
+    "report",
+    "duty",
+    "handover",
+    "invite",
+    "new",
+    "help",
+    "language",
+  ],
+  owner: [
+    "calls",
+    "call",
+    "find",
+    "report",
+    "duty",
+    "handover",
+    "invite",
+    "people",
+    "new",
+    "help",
+    "language",
+  ],
 };
 
 /** Commands that belong to no case. */
@@ -25,6 +48,7 @@ export const lobbyCommands: ReadonlySet<string> = new Set([
   "find",
   "report",
   "duty",
+  "handover",
 ]);
 
 /** What this person can do here. */
