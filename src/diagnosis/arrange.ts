@@ -78,7 +78,7 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
     layers.set(since, layer);
     const most = unasked.get(since) ?? new Map<number, number>();
     unasked.set(since, most);
-    if (report.unasked === true) {
+    if (report.unasked === true && observation.source.toldOnly !== true) {
       const times = model.knowledge.rates.unasked[report.reporter] ?? 1;
       most.set(observation.group, Math.max(times, most.get(observation.group) ?? 1));
     }

@@ -116,6 +116,8 @@ export interface Observation extends Titled {
   readonly usual: Row;
   /** True for circumstances that exist before the fault (storage, weather, recent work). */
   readonly context: boolean;
+  /** True where people only tell it unasked; how they name it already allows for that. */
+  readonly toldOnly?: boolean;
   /**
    * confusion[reporter][true state][reported state]; rows sum to 1. A list has two rows for all its
    * members: present and absent, each [P(named), P(not named)].

@@ -40,6 +40,7 @@ export function buildObservation(
     ...(text["meter-error"] === undefined ? {} : { meterError: text["meter-error"] }),
     usual,
     context: text.context,
+    ...(text["told-only"] ? { toldOnly: true } : {}),
     confusion: {
       operator: confusion("operator"),
       "second-hand": confusion("second-hand"),

@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { compileModel } from "../../src/diagnosis/compile.ts";
+import { rankCauses } from "../../src/diagnosis/ranking.ts";
 import { toldUnasked } from "../../src/diagnosis/unasked.ts";
+import type { Report, Said } from "../../src/domain/evidence.ts";
+import { workshop } from "../helpers/dialog.ts";
 
 const weighed = (...like: number[]) => ({
   rowOf: Int32Array.from(like.keys()),
@@ -37,5 +41,31 @@ describe("what is told unasked", () => {
       ),
       { seed: 7 },
     );
+  });
+
+  const model = compileModel(workshop.knowledge, { kind: "ride-on-mower", fuel: "petrol" });
+  const chance = (fault: string, observation: string, said: Said, unasked: boolean) => {
+    const report: Report = {
+      observation,
+      epoch: 0,
+      reporter: "technician",
+      said,
+      hedge: 0,
+      unasked,
+    };
+    const found = rankCauses(model, { reports: [report], acts: [] });
+    return found.causes.find((cause) => cause.id === fault)?.probability ?? 0;
+  };
+
+  it("counts for more in the belief than the same thing asked for", () => {
+    const said: Said = { kind: "states", weights: { corroded: 1 } };
+    const asked = chance("plus-clamp-corroded", "joint-look", said, false);
+    expect(chance("plus-clamp-corroded", "joint-look", said, true)).toBeGreaterThan(1.2 * asked);
+  });
+
+  it("counts once where people only ever tell it unasked", () => {
+    const said: Said = { kind: "members", present: ["carburettor"], absent: [] };
+    const asked = chance("carburettor-blocked", "found-bad", said, false);
+    expect(chance("carburettor-blocked", "found-bad", said, true)).toBe(asked);
   });
 });
