@@ -4285,3 +4285,1298 @@ act-jump-start = Arrancar con pinzas
 act-jump-start-ask = Arranque con pinzas de una batería buena de 12 voltios, como se describe, desde el asiento. ¿Qué pasa?
 # en: cecff457
 act-jump-start-how = Misma tensión, los dos negativos a masa, batería entera y sin helar, gafas de protección. Primero positivo con positivo; la última pinza, en metal limpio del motor lejos de la batería. Espere cinco minutos y arranque desde el asiento.
+
+## Arreglos
+
+# en: b74f9575
+remedy-renew-air-filter = Limpiar la admisión, filtro nuevo
+# en: 749cf382
+remedy-renew-air-filter-text = Busque nidos y trapos hasta el acelerador; ponga filtro nuevo, uno de papel no se lava.
+# en: 83e9804d
+remedy-clear-exhaust = Limpiar el escape
+# en: 98fd9767
+remedy-clear-exhaust-text = Salida, apagachispas y silenciador; si hay una chapa suelta dentro, suena al golpearlo.
+# en: 9ff35a45
+remedy-charge-battery = Cargar la batería
+# en: 78983fbc
+remedy-charge-battery-text = Cárguela del todo, déjela reposar, pruébela bajo carga y busque por qué estaba descargada (voltios de carga, consumo con todo apagado).
+# en: 6d4ba55b
+remedy-replace-battery = Poner una batería nueva
+# en: 31e86894
+remedy-replace-battery-text = El cable de masa fuera primero y puesto el último. Limpie los dos terminales, engráselos y mida los voltios de carga, para que la nueva siga cargada.
+# en: 05cec718
+remedy-clean-earth = Limpiar las uniones de masa
+# en: 0767c7f1
+remedy-clean-earth-text = Las dos puntas del cable de masa a metal limpio, también entre motor y bastidor; compruébelo con la caída del bloque al borne negativo al girar.
+# en: aad898a7
+remedy-replace-earth = Poner una trenza de masa nueva
+# en: 06948a18
+remedy-replace-earth-text = Trenza nueva, al menos de la misma sección que la vieja, a metal limpio en las dos puntas.
+# en: 722f72d1
+remedy-replace-plus-cable = Cambiar el cable positivo o su punta
+# en: 5dbb2cd4
+remedy-replace-plus-cable-text = Cambie el ojal o el cable entero; sección según largo y corriente; lejos de cantos vivos y del escape.
+# en: 434b5c8d
+remedy-clear-short = Apartar el cable positivo del metal
+# en: 4aefb65f
+remedy-clear-short-text = Primero la batería desconectada. Gire el ojal para que no toque la carcasa, ponga aislante nuevo donde esté quemado, sujete el cable; los ohmios a masa tienen que dar abierto antes de poner el positivo.
+# en: 83db55db
+remedy-clean-carburettor = Limpiar el carburador
+# en: 65e51dff
+remedy-clean-carburettor-text = Cuba, chiclé principal (muchas veces en el tornillo de la cuba) y conductos limpios; boya y aguja sueltas. Carburador nuevo si los conductos siguen tapados.
+# en: ce8427be
+remedy-seal-intake = Cerrar bien la admisión
+# en: c768425f
+remedy-seal-intake-text = Juntas o goma nuevas, caras planas, tuercas apretadas por igual.
+# en: 796b3878
+remedy-mend-charging = Arreglar la carga
+# en: 3c433605
+remedy-mend-charging-text = Primero correa, conectores y fusible; luego alternador o bobina y regulador; luego cargue la batería y mida otra vez los voltios de carga.
+# en: 087782c2
+remedy-fit-belt = Tensar o cambiar la correa
+# en: b1cbd512
+remedy-fit-belt-text = Mire por qué se fue (polea agarrotada, aceite). Después cargue la batería y mida los voltios de carga.
+# en: 256d8d04
+remedy-set-choke = Poner bien estárter y acelerador
+# en: 7840b42b
+remedy-set-choke-text = Motor frío, todo el estárter; motor caliente, nada; acelerador donde lo pide el manual para arrancar.
+# en: b9b91d52
+remedy-mend-choke = Soltar o cambiar el mando del estárter
+# en: 14dc4170
+remedy-mend-choke-text = Mariposa y varillas sueltas, cable sujeto para que la mariposa cierre del todo y abra del todo.
+# en: 750e0039
+remedy-clean-clamps = Limpiar o cambiar los terminales de batería
+# en: 955b5cc5
+remedy-clean-clamps-text = Bornes y terminales brillantes, apretados y engrasados; compruébelo con la caída del borne al terminal al girar.
+# en: 4bf31c7f
+remedy-mend-valves = Soltar o esmerilar la válvula, reglarla
+# en: 82a54aee
+remedy-mend-valves-text = Primero la holgura, luego si se mueve el vástago; uno pegado puede soltarse con aflojatodo, una válvula quemada se esmerila o se cambia.
+# en: ca0d2751
+remedy-renew-head-gasket = Cambiar la junta de culata
+# en: 2632d94c
+remedy-renew-head-gasket-text = Culata y bloque planos, tornillos en el orden y con el par del fabricante, aceite y anticongelante cambiados. Muchas veces es trabajo de taller.
+# en: 5f8304e0
+remedy-overhaul-engine = Segmentos, pistones, cilindro
+# en: 1cd8d686
+remedy-overhaul-engine-text = Trabajo de taller. Compárelo con poner otro motor.
+# en: 4866bf35
+remedy-set-timing = Volver a poner a punto
+# en: 7ab1c46c
+remedy-set-timing-text = Marcas en línea según el manual, mire si hay dientes comidos o una chaveta cortada; dos vueltas a mano antes de dar al arranque.
+# en: a34ba886
+remedy-set-controls = Poner bien los mandos
+# en: ec5e5536
+remedy-set-controls-text = Cada mando, quitar y poner, como dice el manual para arrancar; enséñele al cliente cuál era.
+# en: 1fba67e8
+remedy-set-valves = Reglar las válvulas
+# en: 0bd3c8c4
+remedy-set-valves-text = Holgura según el dato del motor, motor frío, pistón en la posición que dice el manual.
+# en: 18ffc767
+remedy-mend-decompressor = Cambiar el descompresor o su árbol de levas
+# en: 284c935c
+remedy-mend-decompressor-text = Solo cuando la holgura de válvulas esté bien. El descompresor va por dentro, en el árbol de levas; muchas veces es trabajo de taller.
+# en: 77e45518
+remedy-winter-diesel = Deshelar, gasoil de invierno, filtro nuevo
+# en: 21d481c3
+remedy-winter-diesel-text = Caliente la máquina en una nave ventilada con el motor parado, filtro nuevo, gasoil de invierno. Ninguna llama en ninguna parte, nada de mezclar gasolina. Después, purgar.
+# en: 11af4782
+remedy-thaw-diesel = Deshelar tubo y salida, sacar el agua
+# en: c6dad5ec
+remedy-thaw-diesel-text = Nave caliente o agua templada en el tubo, sin llama. Vacíe el depósito y el decantador hasta que salga limpio, filtro nuevo, purgar.
+# en: 51948abe
+remedy-bleed-diesel = Purgar el gasoil
+# en: a4accfc0
+remedy-bleed-diesel-text = Llene, purgue por orden del depósito a la bomba, busque por dónde entró el aire (junta del filtro, tubo, llave de paso).
+# en: cab3b9ee
+remedy-clean-diesel = Sacar el agua, filtros nuevos
+# en: ad41c175
+remedy-clean-diesel-text = Vacíe el depósito y el decantador hasta que salga limpio, filtros nuevos, purgar; trate las babas y busque por dónde entró el agua.
+# en: 15d44c64
+remedy-renew-diesel-filter = Filtro nuevo, limpiar la rejilla
+# en: cb5ecc38
+remedy-renew-diesel-filter-text = Primero la llave de paso y la rejilla del depósito, luego el filtro con juntas nuevas; después, purgar.
+# en: 2ded6703
+remedy-renew-lift-pump = Cambiar la bomba de alimentación
+# en: 40a7ce3c
+remedy-renew-lift-pump-text = La rejilla de la bomba, su membrana o sus válvulas, voltios si es eléctrica; caudal según el fabricante, y luego purgar.
+# en: 21e7f501
+remedy-unlock = Desbloquear la máquina
+# en: a1b27b62
+remedy-unlock-text = Pregunte primero al dueño, al alquilador o a la oficina si hay bloqueo a distancia. La antena de la llave y su conector; luego, dar de alta la llave como dice el fabricante.
+# en: c370f47a
+remedy-mend-exhaust-fluid = Arreglar el sistema de AdBlue
+# en: 890e17c1
+remedy-mend-exhaust-fluid-text = Líquido nuevo y del bueno, calentador del depósito y tubos deshelados; quite el bloqueo como dice el fabricante cuando la causa esté arreglada.
+# en: 859a0b24
+remedy-feed-controller = Arreglar la alimentación de la centralita
+# en: 6c14de66
+remedy-feed-controller-text = Fusible, relé principal y las dos masas bajo carga; seque y apriete el conector; borre los códigos y mire cuáles vuelven.
+# en: 12b720e7
+remedy-follow-code = Seguir el código hasta el interruptor, sensor o conector
+# en: 139c3aa1
+remedy-follow-code-text = Primero los voltios de la batería, luego el conector y el cable de la pieza que dice, luego la pieza. No se queda puesto ningún puente; después compruebe los seguros.
+# en: f7e4031f
+remedy-renew-controller = Cambiar la centralita
+# en: b2079ec6
+remedy-renew-controller-text = Solo cuando estén comprobados alimentación, masas y conector. La tiene que programar para la máquina alguien autorizado.
+# en: 4ee98585
+remedy-free-engine = Revisar y soltar el motor
+# en: 426133fa
+remedy-free-engine-text = Primero aceite, correas y lo que arrastra; aflojatodo en los cilindros; nunca lo fuerce con el motor de arranque. Muchas veces es trabajo de taller.
+# en: d73e6145
+remedy-clear-cylinder = Vaciar el cilindro
+# en: 6aba0587
+remedy-clear-cylinder-text = Bujía o inyector fuera, gire a mano hasta que se vacíe, busque de dónde vino (aguja de la boya, vuelco, junta de culata), cambie el aceite si huele a combustible.
+# en: 4041b644
+remedy-right-oil = Aceite del grado bueno
+# en: 7bae6220
+remedy-right-oil-text = Caliente la máquina, vacíe, eche el grado de invierno; el grado tiene que dejar girar en la mañana más fría, no solo bombear.
+# en: c244545c
+remedy-disengage-load = Desconectar lo que gira a la vez
+# en: a5152931
+remedy-disengage-load-text = Toma de fuerza, hidráulico y palanca de avance en punto muerto, embrague pisado al arrancar.
+# en: f2626bcb
+remedy-free-pto-clutch = Soltar, reglar o cambiar el embrague de la toma de fuerza
+# en: 8c7cd724
+remedy-free-pto-clutch-text = Sin voltios en el embrague con el interruptor quitado, entrehierro o cable según el manual, óxido y cuerdas fuera; las cuchillas tienen que pararse al quitarlo.
+# en: 90e1ca17
+remedy-renew-accessory = Cambiar lo que se ha agarrotado
+# en: 2cba4734
+remedy-renew-accessory-text = Gire cada polea a mano con la correa quitada; la que no gire se cambia, con la correa.
+# en: 3fa7dd4b
+remedy-right-hydraulic-oil = Aceite hidráulico del grado bueno
+# en: ce14f6f7
+remedy-right-hydraulic-oil-text = El grado de invierno del fabricante, y el filtro con él; con mucha helada, caliente la máquina y arranque con la transmisión desconectada.
+# en: 592951c1
+remedy-mend-float = Boya, aguja y asiento nuevos
+# en: bf001108
+remedy-mend-float-text = Agite la boya por si tiene gasolina dentro, aguja nueva; cambie el aceite que huela a gasolina antes de ponerlo en marcha; si el cilindro está bloqueado, vacíelo primero.
+# en: 2909a4e3
+remedy-clear-flooding = Quitar el ahogo y buscar por qué
+# en: d7f44656
+remedy-clear-flooding-text = Seque el cilindro y la bujía, mire la aguja de la boya, el estárter y el filtro del aire, y si pasó gasolina al aceite.
+# en: 2566b069
+remedy-fill-tank = Llenar el depósito
+# en: 6babab5b
+remedy-fill-tank-text = El combustible bueno, motor frío, al aire libre. Un diésel que se quedó seco puede pedir que lo purguen.
+# en: e0ff28ff
+remedy-mend-fuel-leak = Arreglar la fuga y luego llenar
+# en: 78e894d0
+remedy-mend-fuel-leak-text = Primero pince el tubo o vacíe el depósito; tubo, llave o junta nuevos; busque rozaduras y mordiscos; no se conecta nada eléctrico hasta que lo derramado esté seco.
+# en: b2d7fe5f
+remedy-open-fuel = Abrir la llave de paso
+# en: af5d3050
+remedy-open-fuel-text = La palanca abierta del todo, en la línea del tubo.
+# en: 49812411
+remedy-free-vent = Destapar el respiradero o cambiar el tapón
+# en: f229064f
+remedy-free-vent-text = El agujero del tapón o el tubo de respiro tiene que dejar entrar aire; tapón nuevo de los que respiran, no de los cerrados.
+# en: d98f7beb
+remedy-empty-wrong-fuel = Vaciar depósito y tubos, combustible y filtro nuevos
+# en: 67fdc956
+remedy-empty-wrong-fuel-text = Ni siquiera la llave en ON antes de vaciar el depósito. Limpie tubos y filtro. AdBlue o gasolina en un diésel common rail es trabajo de taller.
+# en: 5dbc83f8
+remedy-renew-fuel-valve = Cambiar la electroválvula del carburador
+# en: f006ee50
+remedy-renew-fuel-valve-text = Solo con voltios comprobados en su cable. El vástago tiene que meterse del todo; limpie su asiento.
+# en: c293f1d3
+remedy-mend-fuel-valve-wire = Arreglar la alimentación de la electroválvula
+# en: 5c284a75
+remedy-mend-fuel-valve-wire-text = Del fusible al conector con el tester, llave en ON; busque rozaduras y mordiscos, y mire la masa de la propia válvula.
+# en: 3d788719
+remedy-renew-fuse = Fusible nuevo y buscar qué lo fundió
+# en: fd319106
+remedy-renew-fuse-text = Busque con el tester un corto después del fusible antes de poner otro; mire cables rozados, ratones y contactos pegados.
+# en: 6b9cf740
+remedy-renew-fuse-holder = Limpiar o cambiar el portafusibles
+# en: c0f599b3
+remedy-renew-fuse-holder-text = Contactos brillantes y con muelle, o portafusibles nuevo; grasa contra la humedad.
+# en: 8001e9b8
+remedy-mend-short = Buscar y arreglar el corto
+# en: 8fc00be3
+remedy-mend-short-text = Una lámpara de prueba en el sitio del fusible se apaga al separar el corto. Mire donde los cables pasan por dirección, plato de corte, escape y bisagra del asiento; forre y sujete.
+# en: a6cbec89
+remedy-change-bottle = Botella de gas llena
+# en: 7592b1f8
+remedy-change-bottle-text = Junta nueva donde la lleve, espray buscafugas en la unión, al aire libre.
+# en: 0c719f57
+remedy-open-gas-valve = Abrir la llave del gas
+# en: 85284dec
+remedy-open-gas-valve-text = Ciérrela, vuelva a abrirla despacio hasta el tope, espere un minuto y arranque. Al aire libre, sin llama.
+# en: d050b4fc
+remedy-renew-gas-regulator = Deshelar, limpiar o cambiar el regulador
+# en: f309e2d9
+remedy-renew-gas-regulator-text = Agua templada en uno helado, sin llama; vacíe el poso aceitoso, mire que le llegue agua caliente del motor, membrana nueva si está rota.
+# en: 9eef5553
+remedy-renew-gas-lock = Arreglar la válvula de corte del gas
+# en: 3d388b1b
+remedy-renew-gas-lock-text = Primero los voltios en su conector; la de vacío necesita un tubo sano y que el motor gire bastante deprisa.
+# en: f6011b7c
+remedy-mend-points = Limpiar o cambiar platinos y condensador
+# en: 10e47edf
+remedy-mend-points-text = Límpielos, ponga la separación del dato del motor, quite todo el aceite; condensador nuevo si los platinos se vuelven a quemar.
+# en: 8498d53c
+remedy-renew-distributor = Limpiar o cambiar tapa y pipa
+# en: 2919acbd
+remedy-renew-distributor-text = Lije el contacto de la pipa, seque y limpie la tapa, busque rajas finas; cambie las dos a la vez.
+# en: 6286cdc5
+remedy-overhaul-magneto = Reparar la magneto
+# en: dc0025bd
+remedy-overhaul-magneto-text = Acoplamiento suelto y aceitado, platinos y anillo limpios; bobina e imanes son trabajo de especialista. Póngala a punto en el impulso.
+# en: 4a3ab7a3
+remedy-mend-kill-wire = Buscar dónde toca masa el cable de paro
+# en: 690375a7
+remedy-mend-kill-wire-text = Siga el cable de la bobina a la llave con un tester; primero las rozaduras en la carcasa y debajo del depósito. Después la llave tiene que parar el motor.
+# en: 34127a09
+remedy-mend-run-interlock = Interruptor de seguridad nuevo, arreglar sus cables
+# en: 59b8e012
+remedy-mend-run-interlock-text = Interruptor, conector y varilla; después cada seguro tiene que parar el motor como dice el manual.
+# en: a88613ce
+remedy-switch-on = Interruptor del motor en RUN
+# en: 8e801224
+remedy-switch-on-text = El interruptor del motor o del manillar en ON o RUN, y arranque como dice el manual.
+# en: 757ccaf8
+remedy-mend-coil-feed = Arreglar la alimentación de la bobina
+# en: 229725e0
+remedy-mend-coil-feed-text = De la batería por fusible, llave y resistencia hasta la bobina, voltios en cada unión con los platinos cerrados.
+# en: fa99b2c4
+remedy-renew-flywheel-key = Cambiar la chaveta del volante
+# en: c52d1096
+remedy-renew-flywheel-key-text = Primero el cable de bujía fuera. Conos limpios y secos, tuerca con el par del fabricante; mire si el cigüeñal está doblado.
+# en: 5a8e1733
+remedy-sort-leads = Cables de bujía en orden, puesta a punto
+# en: 887d6b6e
+remedy-sort-leads-text = Busque la compresión del número uno, ponga pipa y marcas, cables según el orden de encendido.
+# en: 7c0b2d9d
+remedy-press-plug-cap = Pipa de la bujía metida a fondo
+# en: 1dcbf710
+remedy-press-plug-cap-text = Llave quitada, motor frío. Apriete bien la pipa de cada cable de bujía; no toque ningún cable mientras gira.
+# en: 3384c889
+remedy-renew-plug = Cambiar la bujía
+# en: e6bf787c
+remedy-renew-plug-text = Rosca, largo y grado térmico buenos; separación según el dato del motor. Busque por qué se engrasó.
+# en: f6b370f3
+remedy-renew-plug-lead = Cambiar o poner bien el cable y la pipa de bujía
+# en: c7f7e2fa
+remedy-renew-plug-lead-text = La pipa hasta que haga clic; si cable y bobina son una pieza y el cable está rajado, se cambia la bobina.
+# en: 6b085149
+remedy-renew-coil = Cambiar la bobina o el módulo de encendido
+# en: 3764cdc6
+remedy-renew-coil-text = Primero el cable de paro fuera, para descartarlo; ponga el entrehierro del fabricante del motor (muchas veces 0,25 mm, de memoria).
+# en: c0bdc487
+remedy-mend-injection-pump = Reparar o cambiar la bomba inyectora
+# en: e1573645
+remedy-mend-injection-pump-text = Solo según las instrucciones del fabricante, puesta a punto y purgada. Una cremallera pegada puede soltarse; si no, trabajo de taller.
+# en: a37c56c2
+remedy-renew-injectors = Cambiar o reparar los inyectores
+# en: 96b5dd14
+remedy-renew-injectors-text = Probados uno por uno, asientos y arandelas nuevos, tubos con el par del fabricante. Los inyectores common rail se dan de alta con su código.
+# en: 3597d8f2
+remedy-renew-injector-seats = Cambiar asientos y arandelas de inyector
+# en: 73bd2a05
+remedy-renew-injector-seats-text = Asientos fresados o nuevos, arandelas nuevas, inyectores apretados como dice el manual; compruébelo con el tubo transparente de retorno.
+# en: 812d38bc
+remedy-mend-rail = Buscar por qué no sube la presión del raíl
+# en: ef91be0d
+remedy-mend-rail-text = Primero códigos, presión de alimentación y filtro; luego válvula reguladora y sensor; los retornos lo último. Las piezas de alta presión son trabajo de taller.
+# en: bf7bf010
+remedy-renew-speed-sensor = Cambiar el sensor de giro o arreglar su conector
+# en: 0a407e46
+remedy-renew-speed-sensor-text = Primero el conector, rozaduras y la distancia con virutas en el sensor; luego el propio sensor.
+# en: 14d58303
+remedy-mend-switch = Reglar, limpiar o cambiar el interruptor de seguridad
+# en: 4db4cad2
+remedy-mend-switch-text = Mire palanca, muelle y conector antes que el interruptor. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza puesta, sin nadie en el asiento ni con el pedal suelto.
+# en: 3a5cc771
+remedy-mend-switch-wire = Arreglar conector o cable del interruptor de seguridad
+# en: a2fa37c7
+remedy-mend-switch-wire-text = Conector hasta que haga clic, cable arreglado y sujeto lejos de lo que se mueve. No se queda puesto ningún puente. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza puesta, sin nadie en el asiento ni con el pedal suelto.
+# en: a0d51421
+remedy-clear-linkage = Limpiar y soltar pedales, palancas e interruptores
+# en: e97611e0
+remedy-clear-linkage-text = Limpie y aceite las varillas, mire que cada interruptor llegue a su tope, réglelo según el manual; enséñele al cliente dónde se junta el barro.
+# en: 3506e624
+remedy-renew-key-run = Cambiar la llave de contacto o su conector
+# en: 2bb5f996
+remedy-renew-key-run-text = Si le llega bien y el borne ON está muerto, la llave. Después se prueban todos los seguros y que la llave lo pare.
+# en: 334c0703
+remedy-renew-key-switch = Cambiar la llave de contacto
+# en: 4258ec09
+remedy-renew-key-switch-text = Primero conector y cables (quemados, flojos), luego una llave con los mismos bornes. Después no puede girar con una marcha metida ni con la toma de fuerza puesta.
+# en: 66c990bd
+remedy-mend-key-plug = Arreglar el conector de detrás de la llave
+# en: dfaa7055
+remedy-mend-key-plug-text = Terminales nuevos, cable cortado hasta el cobre brillante; cambie también la llave si sus patillas están azules. Busque qué pedía demasiada corriente.
+# en: 08d8a4c1
+remedy-change-fuel = Sacar la gasolina vieja, limpiar la cuba, echar nueva
+# en: d5446024
+remedy-change-fuel-text = Vacíe depósito, tubo y cuba en un bidón, filtro nuevo, gasolina nueva. Si se vuelve a parar, los chiclés están engomados.
+# en: 581f5d35
+remedy-renew-petrol-filter = Filtro y tubo nuevos, limpiar la rejilla
+# en: 6f083218
+remedy-renew-petrol-filter-text = Rejilla de la salida del depósito, filtro, tubos (se hinchan por dentro); luego mire cuánto sale en la última unión.
+# en: e2ee7f1c
+remedy-renew-petrol-pump = Cambiar la bomba de gasolina o su tubo de impulsos
+# en: 4d71a7e1
+remedy-renew-petrol-pump-text = Tubo de impulsos apretado y seco, o voltios en la bomba eléctrica, antes de poner una bomba nueva. Los tubos, cada uno a su boca.
+# en: d7928780
+remedy-shield-fuel-line = Apartar el tubo del calor
+# en: 7165ba6f
+remedy-shield-fuel-line-text = Tubo lejos de escape y bloque, pantalla de calor y carcasa de aire en su sitio, aletas limpias.
+# en: ad10c6f5
+remedy-mend-petrol-injection = Revisar la inyección de gasolina
+# en: 31e40358
+remedy-mend-petrol-injection-text = Primero los códigos, luego la presión con el manómetro del fabricante, voltios en bomba y relé; quite la presión antes de abrir nada.
+# en: 7e01fe73
+remedy-renew-glow-plugs = Cambiar los calentadores fundidos
+# en: 352bf35d
+remedy-renew-glow-plugs-text = Mida cada calentador (de 1,0 a 1,5 ohmios). No fuerce uno agarrotado; cámbielos todos si hay dos muertos.
+# en: 932afe34
+remedy-renew-glow-relay = Cambiar relé o temporizador, arreglar la pletina
+# en: 2ee5503c
+remedy-renew-glow-relay-text = Fusible, luego voltios a la entrada y a la salida del relé y en su bobina al precalentar, luego tuercas y óxido de la pletina.
+# en: 78a778b0
+remedy-preheat-right = Precalentar como dice el manual
+# en: 019851a6
+remedy-preheat-right-text = Enséñele al cliente cuánto hay que precalentar con frío.
+# en: 8267a53f
+remedy-sort-hoses = Tubos y filtro bien puestos
+# en: ef5dfca5
+remedy-sort-hoses-text = Siga ida y retorno desde el depósito, flechas de filtro y bomba según va el combustible, sin dobleces; un diésel se purga.
+# en: 577b1773
+remedy-replace-relay = Cambiar el relé de arranque
+# en: 7fda852f
+remedy-replace-relay-text = Limpie el zócalo, ponga un relé con las mismas patillas y mire que solo gire con todos los seguros cerrados.
+# en: 421b2661
+remedy-replace-solenoid = Cambiar el solenoide o el contactor
+# en: 6dc26019
+remedy-replace-solenoid-text = Los bornes iguales que en el viejo. Después no puede girar con una marcha metida, con la toma de fuerza puesta ni sin nadie en el asiento.
+# en: 90a3bbd5
+remedy-fill-oil = Echar aceite y buscar por dónde se fue
+# en: 93ffba15
+remedy-fill-oil-text = Hasta la marca de arriba, máquina en llano. Mire retenes, respiradero y filtro del aire para ver por dónde se fue.
+# en: bfb50590
+remedy-renew-oil-switch = Cambiar el interruptor de aceite o su cable
+# en: 67bace04
+remedy-renew-oil-switch-text = Primero el cable (rozado contra el metal), luego el interruptor o el módulo. Después el protector tiene que volver a funcionar.
+# en: f19faaa5
+remedy-reset-tilt-guard = Rearmar el protector de vuelco
+# en: dd8d5a08
+remedy-reset-tilt-guard-text = Si ha estado tumbada, mire si hay aceite en el cilindro y combustible derramado antes de dar al arranque. Sensor derecho y apretado.
+# en: 7d22bb90
+remedy-find-draw = Buscar qué se queda encendido
+# en: af03f4fe
+remedy-find-draw-text = Quite los fusibles uno por uno con el amperímetro en medio, y siga el circuito que hizo bajar el consumo. Cargue la batería y pruébela bajo carga.
+# en: e291e8b6
+remedy-mend-bare-wire = Arreglar cables roídos o rozados
+# en: 6283f372
+remedy-mend-bare-wire-text = Masa de la batería fuera. Siga el mazo por detrás de cuadro, depósito y asiento; arregle cada cable pelado, sujételo lejos de los cantos, quite el nido y mida otra vez el consumo en parado.
+# en: d1c61dca
+remedy-mend-wiring = Arreglar los cables del arranque
+# en: 9fe4dddd
+remedy-mend-wiring-text = Siga los voltios de la llave al solenoide con la llave sujeta; donde se pierden, ahí está. Terminal, funda y sujetar.
+# en: 80fb1fc3
+remedy-wire-right = Poner los cables en su sitio
+# en: 92021f21
+remedy-wire-right-text = Guíese por el esquema, no solo por el color. La masa de la batería lo último. Después compruebe que no gira con una marcha metida, con la toma de fuerza puesta ni sin nadie en el asiento.
+# en: 60de9104
+remedy-renew-drive = Limpiar o cambiar el bendix
+# en: d219794b
+remedy-renew-drive-text = Lave la hélice y déjela seca, mueva el piñón a mano; cámbielo si patina o tiene los dientes redondos.
+# en: d2972b84
+remedy-renew-ring-gear = Cambiar la corona
+# en: 8ddbc168
+remedy-renew-ring-gear-text = Mire la corona entera girando el motor poco a poco. En casi todas las máquinas es trabajo de taller.
+# en: c6d10cb2
+remedy-replace-brushes = Cambiar las escobillas del motor de arranque
+# en: eb8d9f2c
+remedy-replace-brushes-text = Por debajo de unos dos tercios de su largo están gastadas. Limpie el colector; motor de arranque nuevo si está quemado.
+# en: 7bd1efa5
+remedy-replace-starter = Cambiar el motor de arranque
+# en: d3952ec3
+remedy-replace-starter-text = Metal limpio debajo de su brida. Después tres arranques, uno de ellos en caliente.
+# en: 5002ccbc
+remedy-free-pinion = Soltar el piñón
+# en: 23ce179b
+remedy-free-pinion-text = Afloje el motor de arranque, suelte el piñón, mire los dientes de los dos; limpie el bendix, sin aceite en la hélice.
+# en: e71db6b6
+remedy-renew-stop-solenoid = Soltar o cambiar el solenoide de paro
+# en: 4dc7a257
+remedy-renew-stop-solenoid-text = Solo con la alimentación comprobada. Vástago y varilla sueltos y reglados como dice el manual; después la llave tiene que parar el motor.
+# en: 8b6a8646
+remedy-mend-stop-feed = Arreglar la alimentación del solenoide de paro
+# en: 9215880b
+remedy-mend-stop-feed-text = Del fusible por relé o temporizador hasta el conector, voltios en cada unión. Nadie ata la palanca en marcha; después la llave tiene que parar el motor.
+# en: 1c834c6f
+remedy-push-stop-knob = Tirador de paro metido
+# en: f0af0f54
+remedy-push-stop-knob-text = Meta el tirador a fondo; mire que la palanca de la bomba haga todo el recorrido.
+# en: 672aa4ae
+remedy-free-stop-cable = Soltar o cambiar el cable de paro
+# en: 0edec54c
+remedy-free-stop-cable-text = Cable y palanca aceitados y sueltos, muelle de retorno en su sitio; después el tirador tiene que parar el motor.
+# en: c9be96c3
+remedy-renew-isolator = Cambiar el cortacorrientes
+# en: 7b7817e2
+remedy-renew-isolator-text = De los mismos amperios; ojales apretados y engrasados; mida la caída entre sus dos lados al girar.
+# en: 425dfc70
+remedy-wake-lithium = Despertar y cargar la batería de litio
+# en: d9bf070d
+remedy-wake-lithium-text = Primero súbala por encima de cero grados. Solo un cargador hecho para ella; ni programa de plomo ni pinzas. Luego mida el consumo en parado y los voltios de carga.
+
+## Piezas
+
+# en: d3780760
+part-battery = Batería de arranque
+# en: 7530fea4
+part-battery-fit-1 = voltios
+# en: 2d3a0c34
+part-battery-fit-2 = corriente de arranque en frío
+# en: 50f746a2
+part-battery-fit-3 = medidas y posición de los bornes
+# en: 6bd31015
+part-battery-clamp = Terminal de batería
+# en: a9628503
+part-battery-clamp-fit-1 = medida del borne
+# en: d42d703e
+part-earth-strap = Trenza de masa
+# en: 4f3dfdee
+part-earth-strap-fit-1 = largo y medida del ojal
+# en: 10f71a88
+part-battery-cable = Cable de batería con ojales
+# en: 0f82aca6
+part-battery-cable-fit-1 = largo
+# en: a1ccd61a
+part-battery-cable-fit-2 = sección
+# en: 60b6135d
+part-battery-cable-fit-3 = medida del ojal
+# en: 7862a18a
+part-cable-lugs = Ojales de cable y funda
+# en: 5aed4a17
+part-fuses = Fusibles surtidos
+# en: bc00afbf
+part-fuses-fit-1 = forma y amperios
+# en: 54daf71c
+part-fuse-holder = Portafusibles
+# en: 0588c817
+part-fuse-holder-fit-1 = forma del fusible
+# en: 4bb64660
+part-isolator = Cortacorrientes
+# en: b5f2265d
+part-isolator-fit-1 = amperios
+# en: d6ec3c70
+part-isolator-fit-2 = medida del espárrago
+# en: 27723f15
+part-key-switch = Llave de contacto
+# en: ac7d900d
+part-key-switch-fit-1 = número de bornes
+# en: 2c70e12b
+part-key-switch-fit-2 = llave
+# en: f61259c2
+part-safety-switch = Interruptor de seguridad
+# en: 4b8d4445
+part-safety-switch-fit-1 = abierto o cerrado en reposo
+# en: ac7d900d
+part-safety-switch-fit-2 = número de bornes
+# en: 81df6358
+part-safety-switch-fit-3 = sitio
+# en: f1d95962
+part-start-relay = Relé de arranque
+# en: 7530fea4
+part-start-relay-fit-1 = voltios
+# en: ac7d900d
+part-start-relay-fit-2 = número de patillas
+# en: 8b69cb3d
+part-contactor = Contactor de arranque
+# en: 7530fea4
+part-contactor-fit-1 = voltios
+# en: bbfef501
+part-contactor-fit-2 = tres o cuatro bornes
+# en: 20032501
+part-solenoid = Solenoide de arranque (automático)
+# en: 7530fea4
+part-solenoid-fit-1 = voltios
+# en: f3255657
+part-solenoid-fit-2 = tipo de motor de arranque
+# en: 3863247f
+part-starter = Motor de arranque
+# en: 7530fea4
+part-starter-fit-1 = voltios
+# en: c9349dab
+part-starter-fit-2 = dientes
+# en: 9393e70c
+part-starter-fit-3 = sentido de giro
+# en: d04ba736
+part-starter-exchange = Motor de arranque de intercambio
+# en: 7530fea4
+part-starter-exchange-fit-1 = voltios
+# en: c9349dab
+part-starter-exchange-fit-2 = dientes
+# en: 9393e70c
+part-starter-exchange-fit-3 = sentido de giro
+# en: 8286f5aa
+part-brush-set = Juego de escobillas
+# en: f3255657
+part-brush-set-fit-1 = tipo de motor de arranque
+# en: 8030e1a9
+part-starter-drive = Bendix
+# en: c9349dab
+part-starter-drive-fit-1 = dientes
+# en: f3255657
+part-starter-drive-fit-2 = tipo de motor de arranque
+# en: 625d080a
+part-ring-gear = Corona o volante
+# en: c9349dab
+part-ring-gear-fit-1 = dientes
+# en: 5a18a59d
+part-ring-gear-fit-2 = tipo de motor
+# en: 27239d3b
+part-alternator = Alternador o dinamo
+# en: 7530fea4
+part-alternator-fit-1 = voltios
+# en: b5f2265d
+part-alternator-fit-2 = amperios
+# en: fc6f05bc
+part-alternator-fit-3 = polea
+# en: 50a2b32b
+part-regulator = Regulador de carga
+# en: eaeb27de
+part-regulator-fit-1 = bornes
+# en: b5f2265d
+part-regulator-fit-2 = amperios
+# en: fae12880
+part-belt = Correa del alternador
+# en: 0f82aca6
+part-belt-fit-1 = largo
+# en: 1900eab6
+part-belt-fit-2 = perfil
+# en: 135fd278
+part-controller = Centralita del motor
+# en: bc020a35
+part-controller-fit-1 = máquina
+# en: 35390f54
+part-controller-fit-2 = programa
+# en: 5400c44a
+part-exhaust-fluid = AdBlue en bidón
+# en: 04af3879
+part-oil-switch = Interruptor de aceite bajo o módulo protector
+# en: 5a18a59d
+part-oil-switch-fit-1 = tipo de motor
+# en: 39200d1e
+part-oil-switch-fit-2 = rosca
+# en: 74e53870
+part-wire-and-crimps = Cable y terminales de apretar
+# en: d54fa6c7
+part-spark-plug = Bujía
+# en: 39200d1e
+part-spark-plug-fit-1 = rosca
+# en: ed4561f6
+part-spark-plug-fit-2 = largo
+# en: a8273660
+part-spark-plug-fit-3 = grado térmico
+# en: a947d9f2
+part-ignition-coil = Bobina o módulo de encendido
+# en: 5a18a59d
+part-ignition-coil-fit-1 = tipo de motor
+# en: d56b9098
+part-fresh-petrol = Gasolina nueva en bidón
+# en: 7f282a92
+part-fresh-diesel = Gasoil nuevo en bidón
+# en: 9d2b0b85
+part-fresh-diesel-fit-1 = de invierno si hiela
+# en: 4b78a885
+part-fuel-filter = Filtro de combustible
+# en: 541bb1bf
+part-fuel-filter-fit-1 = de tubo o de cartucho
+# en: f2521d49
+part-fuel-line = Tubo de combustible y abrazaderas
+# en: 078a3a85
+part-fuel-line-fit-1 = diámetro interior
+# en: e364cccf
+part-carburettor = Carburador
+# en: 5a18a59d
+part-carburettor-fit-1 = tipo de motor
+# en: cc7aed70
+part-carburettor-kit = Juego de juntas y boya de carburador
+# en: d2d8b17b
+part-carburettor-kit-fit-1 = tipo de carburador
+# en: 849c6be1
+part-fuel-solenoid = Electroválvula de corte de combustible
+# en: 7530fea4
+part-fuel-solenoid-fit-1 = voltios
+# en: 39200d1e
+part-fuel-solenoid-fit-2 = rosca
+# en: f2f0dd02
+part-fuel-pump = Bomba de combustible
+# en: 41b589ea
+part-fuel-pump-fit-1 = de impulsos
+# en: 65db8c64
+part-fuel-pump-fit-2 = mecánica o eléctrica
+# en: 5981bebd
+part-stop-solenoid = Solenoide de paro
+# en: 7530fea4
+part-stop-solenoid-fit-1 = voltios
+# en: 8dcc2759
+part-stop-solenoid-fit-2 = de tirar o de empujar
+# en: 274cb0ce
+part-glow-plugs = Juego de calentadores
+# en: 7530fea4
+part-glow-plugs-fit-1 = voltios
+# en: 39200d1e
+part-glow-plugs-fit-2 = rosca
+# en: 12886f9d
+part-glow-plugs-fit-3 = número
+# en: 123439c1
+part-glow-relay = Relé de calentadores
+# en: 7530fea4
+part-glow-relay-fit-1 = voltios
+# en: b5f2265d
+part-glow-relay-fit-2 = amperios
+# en: a21c7fe0
+part-air-filter = Filtro del aire
+# en: 5a18a59d
+part-air-filter-fit-1 = tipo de motor
+# en: 1a08c476
+part-engine-oil = Aceite de motor del grado bueno
+# en: 1d67c38e
+part-engine-oil-fit-1 = grado según la época
+# en: ec1fe88a
+part-gasket-set = Juego de juntas de culata
+# en: 5a18a59d
+part-gasket-set-fit-1 = tipo de motor
+# en: 60e81710
+part-fuel-cap = Tapón de depósito con respiradero
+# en: f0e61ba4
+part-fuel-cap-fit-1 = medida de la boca
+# en: 7de25a83
+part-fuel-tap = Llave de paso con rejilla
+# en: 39200d1e
+part-fuel-tap-fit-1 = rosca
+# en: 570fd6ff
+part-fuel-tap-fit-2 = medida del tubo
+# en: cacc1c37
+part-control-cable = Cable de estárter o de paro
+# en: 0f82aca6
+part-control-cable-fit-1 = largo
+# en: b7a7513c
+part-control-cable-fit-2 = puntas
+# en: d9a3fa5f
+part-plug-lead = Cable y pipa de bujía
+# en: e8b16519
+part-plug-lead-fit-1 = diámetro del cable
+# en: 2b7ecd7d
+part-plug-lead-fit-2 = forma de la pipa
+# en: 2ce2e785
+part-points = Platinos y condensador
+# en: e0c064c2
+part-points-fit-1 = tipo de distribuidor o magneto
+# en: 33a7c8d3
+part-distributor-parts = Tapa y pipa de distribuidor
+# en: 176c5894
+part-distributor-parts-fit-1 = tipo de distribuidor
+# en: 02eefe0b
+part-flywheel-key = Chaveta del volante
+# en: 5a18a59d
+part-flywheel-key-fit-1 = tipo de motor
+# en: 516a9c9b
+part-injection-pump = Bomba inyectora (intercambio)
+# en: 2b020323
+part-injection-pump-fit-1 = número de motor y de bomba
+# en: 7bc0eceb
+part-injectors = Inyectores o toberas con arandelas
+# en: 5a18a59d
+part-injectors-fit-1 = tipo de motor
+# en: 12886f9d
+part-injectors-fit-2 = número
+# en: a817f918
+part-speed-sensor = Sensor de giro de cigüeñal o de levas
+# en: 5a18a59d
+part-speed-sensor-fit-1 = tipo de motor
+# en: 0daf0c9c
+part-speed-sensor-fit-2 = conector
+# en: c9f8cc09
+part-silencer = Silenciador
+# en: 5a18a59d
+part-silencer-fit-1 = tipo de motor
+# en: 653fc760
+part-silencer-fit-2 = brida
+# en: 322c89fa
+part-camshaft = Árbol de levas con descompresor
+# en: 5a18a59d
+part-camshaft-fit-1 = tipo de motor
+# en: 780058a8
+part-pto-clutch = Embrague de toma de fuerza o de cuchillas
+# en: 7530fea4
+part-pto-clutch-fit-1 = voltios
+# en: 706cd6db
+part-pto-clutch-fit-2 = agujero
+# en: b508174e
+part-pto-clutch-fit-3 = medida de la polea
+# en: ac8abfa6
+part-drive-belt = Correa de ventilador o de transmisión
+# en: 2983db7a
+part-drive-belt-fit-1 = largo y perfil
+# en: 2ed3dd09
+part-water-pump = Bomba de agua con junta
+# en: 5a18a59d
+part-water-pump-fit-1 = tipo de motor
+# en: 96718126
+part-hydraulic-oil = Aceite hidráulico
+# en: 53b20b70
+part-hydraulic-oil-fit-1 = grado del fabricante
+# en: 159270ca
+part-hydraulic-oil-fit-2 = litros
+# en: a6cbec89
+part-gas-bottle = Botella de gas llena
+# en: 2a8e5f2d
+part-gas-bottle-fit-1 = medida y rosca
+# en: f035fbe0
+part-gas-regulator = Regulador de gas o su juego de juntas
+# en: 5a18a59d
+part-gas-regulator-fit-1 = tipo de motor
+# en: b667446e
+part-gas-regulator-fit-2 = presión
+# en: 59baccbe
+part-gas-valve = Válvula de corte del gas
+# en: c826b39f
+part-gas-valve-fit-1 = voltios o vacío
+# en: 39200d1e
+part-gas-valve-fit-2 = rosca
+
+## Peligros
+
+# en: ab4eeb6d
+hazard-safe-stop = Máquina asegurada
+# en: 803abdbb
+hazard-safe-stop-caution = Freno de mano echado, punto muerto, cuchillas y toma de fuerza quitadas, llave quitada, apero abajo.
+# en: dbc483d7
+hazard-safe-stop-safe-1 = freno de mano echado
+# en: 3013cce2
+hazard-safe-stop-safe-2 = punto muerto
+# en: 388f51ed
+hazard-safe-stop-safe-3 = toma de fuerza y cuchillas quitadas
+# en: a018d5c5
+hazard-safe-stop-safe-4 = llave quitada
+# en: 364c9e6a
+hazard-safe-stop-safe-5 = apero bajado
+# en: 6b4c5398
+hazard-start-from-seat = Arrancar solo desde el asiento
+# en: ae7e76d5
+hazard-start-from-seat-caution = Arranque solo desde el asiento con la llave, en punto muerto, freno echado, toma de fuerza quitada. Nadie cerca, debajo ni detrás de la máquina. No puentee nunca el motor de arranque.
+# en: 8920b987
+hazard-start-from-seat-safe-1 = persona en el asiento
+# en: 3013cce2
+hazard-start-from-seat-safe-2 = punto muerto
+# en: dbc483d7
+hazard-start-from-seat-safe-3 = freno de mano echado
+# en: f36e200d
+hazard-start-from-seat-safe-4 = toma de fuerza quitada
+# en: 395c740c
+hazard-start-from-seat-safe-5 = nadie cerca
+# en: 4c3a4e4a
+hazard-cranking = El motor puede girar
+# en: d624c9b3
+hazard-cranking-caution = Manos, mangas y herramientas lejos de correas, ventilador y cuchillas siempre que se gire la llave. Como mucho 15 segundos cada intento, luego dos minutos de descanso.
+# en: 521ab6bc
+hazard-cranking-safe-1 = manos lejos de ventilador y correas
+# en: 42b1e336
+hazard-cranking-safe-2 = ruedas calzadas
+# en: afad42c9
+hazard-live-measuring = Medir con la llave en START
+# en: e515fcd8
+hazard-live-measuring-caution = Ruedas calzadas, transmisión desconectada, toma de fuerza quitada. Ponga las pinzas del tester antes de girar la llave y apártese de las ruedas.
+# en: 42b1e336
+hazard-live-measuring-safe-1 = ruedas calzadas
+# en: f6c76a2f
+hazard-live-measuring-safe-2 = transmisión desconectada
+# en: f36e200d
+hazard-live-measuring-safe-3 = toma de fuerza quitada
+# en: 0765eb4c
+hazard-live-measuring-safe-4 = pinzas del tester puestas
+# en: dccf5bd9
+hazard-hot-parts = Piezas calientes
+# en: 9b8432bc
+hazard-hot-parts-caution = El escape, el motor y un cable por el que ha pasado la corriente de arranque pueden quemar. No toque nada que huela a quemado.
+# en: 1cd7ff7f
+hazard-hot-parts-safe-1 = motor frío
+# en: 5a31a810
+hazard-battery-gas = Gas explosivo en la batería
+# en: b9ee3a06
+hazard-battery-gas-caution = Una batería suelta gas que explota. Sin llamas, sin fumar y sin chispas cerca; gafas de protección; al aire libre o con las puertas abiertas.
+# en: abd53d4a
+hazard-battery-gas-safe-1 = sin llamas y sin fumar
+# en: badb3559
+hazard-battery-gas-safe-2 = gafas de protección
+# en: c1331a3d
+hazard-battery-gas-safe-3 = aire fresco
+# en: a9dcf5d4
+hazard-battery-acid = Ácido de la batería
+# en: 4a2cf622
+hazard-battery-acid-caution = El ácido de la batería quema. Gafas de protección y guantes. En la piel o los ojos, lave con agua 30 minutos y busque un médico.
+# en: badb3559
+hazard-battery-acid-safe-1 = gafas de protección
+# en: 0e376c13
+hazard-battery-acid-safe-2 = guantes
+# en: 5ae5abc7
+hazard-battery-acid-safe-3 = agua a mano
+# en: 9a502032
+hazard-battery-order = Primero el cable de masa
+# en: bc3479f2
+hazard-battery-order-caution = Quite primero el cable de masa de la batería y póngalo el último, y que ninguna llave toque los dos bornes.
+# en: 90738802
+hazard-battery-order-safe-1 = cable de masa fuera primero
+# en: 377d0b3b
+hazard-frozen-battery = Batería helada o dañada
+# en: 7f1c0aee
+hazard-frozen-battery-caution = No cargue nunca ni arranque con pinzas una batería que pueda estar helada, rajada, hinchada, que pierda o esté caliente, ni una de litio por debajo de cero grados.
+# en: 9d0358c1
+hazard-frozen-battery-safe-1 = batería deshelada
+# en: afe5c908
+hazard-frozen-battery-safe-2 = entera y seca
+# en: 14c724c9
+hazard-jump-start = Pinzas en el orden bueno
+# en: 788e5e5a
+hazard-jump-start-caution = Solo con la misma tensión, solo con masa en el negativo. Diga los polos en voz alta: positivo de la descargada, positivo de la buena, negativo de la buena, última pinza en metal limpio del motor lejos de la batería descargada. Se quitan en el orden contrario.
+# en: fa8846c2
+hazard-jump-start-safe-1 = misma tensión
+# en: 81b5416d
+hazard-jump-start-safe-2 = polos dichos en voz alta
+# en: cecd9f6f
+hazard-jump-start-safe-3 = última pinza lejos de la batería
+# en: e6a3954c
+hazard-petrol-vapour = Vapor de gasolina
+# en: c0554e47
+hazard-petrol-vapour-caution = El vapor de gasolina arde al momento. Motor frío, al aire libre, sin llamas, sin fumar, sin chispas; seque lo derramado antes de conectar nada.
+# en: c7cce748
+hazard-petrol-vapour-safe-1 = motor frío
+# en: bc722fdb
+hazard-petrol-vapour-safe-2 = al aire libre
+# en: ac44db49
+hazard-petrol-vapour-safe-3 = sin llamas
+# en: 9dad3476
+hazard-fuel-pressure = Combustible a presión
+# en: 06049721
+hazard-fuel-pressure-caution = El gasoil a presión atraviesa la piel sin que se note. No busque nunca una fuga con la mano; use un cartón, con el motor parado. Un pinchazo es ir al hospital ahora mismo.
+# en: 6d3da880
+hazard-fuel-pressure-safe-1 = motor parado
+# en: 1355d6bd
+hazard-fuel-pressure-safe-2 = presión quitada
+# en: 5969b3d7
+hazard-fuel-pressure-safe-3 = gafas y guantes
+# en: 04de0e00
+hazard-ignition-shock = Alta tensión del encendido
+# en: 8851f2f3
+hazard-ignition-shock-caution = La tensión del encendido puede tirarle al suelo. No sujete ningún cable con la mano mientras gira el motor; use un probador, lejos de la gasolina.
+# en: b89f1072
+hazard-ignition-shock-safe-1 = sin vapor de gasolina
+# en: 8c2af925
+hazard-ignition-shock-safe-2 = cables sin sujetar con la mano
+# en: 359d119f
+hazard-engine-fumes = Humo del escape
+# en: 2ddf904e
+hazard-engine-fumes-caution = El gas del escape mata sin oler. Motor en marcha solo al aire libre; pare al primer dolor de cabeza.
+# en: bc722fdb
+hazard-engine-fumes-safe-1 = al aire libre
+# en: 425add8b
+hazard-ether = Espray de arranque
+# en: 5a7b80e5
+hazard-ether-caution = Nada de espray de arranque en un motor con calentadores o calefactor de admisión, y el cliente no lo usa en ningún caso.
+# en: 09e08aa9
+hazard-ether-safe-1 = sin espray de arranque
+# en: 993eb9d2
+hazard-lifted-machine = Máquina levantada
+# en: 4fc10f6f
+hazard-lifted-machine-caution = No meta nunca el cuerpo ni la mano debajo de una máquina que solo sujeta un gato o su hidráulico. Borriquetas debajo, ruedas calzadas.
+# en: ba37d3b1
+hazard-lifted-machine-safe-1 = máquina sobre borriquetas
+# en: 42b1e336
+hazard-lifted-machine-safe-2 = ruedas calzadas
+# en: b87282fc
+hazard-blades = Cuchillas y correas
+# en: 2ea033d0
+hazard-blades-caution = Cuchillas quitadas, llave quitada y cable de bujía fuera antes de acercar una mano al plato de corte o a una correa.
+# en: 235bafa2
+hazard-blades-safe-1 = cuchillas quitadas
+# en: a018d5c5
+hazard-blades-safe-2 = llave quitada
+# en: 733ebbd3
+hazard-gas-leak = Combustible gas
+# en: bb9e534a
+hazard-gas-leak-caution = El gas de botella pesa más que el aire y explota. Solo al aire libre, sin llamas, sin chispas, sin fumar; si huele a gas, cierre la botella y aléjese.
+# en: bc722fdb
+hazard-gas-leak-safe-1 = al aire libre
+# en: 148b2c5d
+hazard-gas-leak-safe-2 = botella cerrada antes de abrir una unión
+# en: ac44db49
+hazard-gas-leak-safe-3 = sin llamas
+
+## Señales de alarma
+
+# en: dc02782f
+flag-fire-or-injury = Hay un herido o algo arde
+# en: 0c576298
+flag-fire-or-injury-say = Aparte a todo el mundo y llame ahora al número de emergencias.
+# en: 74d46370
+flag-fuel-leak = Olor a combustible o charco
+# en: 1571f14d
+flag-fuel-leak-say = No gire la llave. Todos lejos, sin llamas, sin fumar. Cierre la llave de paso solo si llega sin pisar combustible. Le llamamos.
+# en: c6b0306e
+flag-smoke-or-hot-wires = Humo, cables calientes o tamo que humea
+# en: 2cdeb03d
+flag-smoke-or-hot-wires-say = Llave quitada. Quite el cortacorrientes si la máquina lo tiene y puede llegar sin peligro. Tenga un extintor a mano y no se acerque a la batería.
+# en: 5c639cf4
+flag-battery-damaged = Batería hinchada, rajada, que pierde, silba o está caliente
+# en: ad48686d
+flag-battery-damaged-say = Apártese de la batería, sin llamas, sin cargar, sin pinzas. Va un mecánico.
+# en: 2f95ff64
+flag-battery-frozen = La batería puede estar helada
+# en: a4fe12e8
+flag-battery-frozen-say = No la cargue ni la arranque con pinzas. Una batería helada puede reventar. Va un mecánico.
+# en: 3725e984
+flag-battery-spark = Chispa grande al conectar la batería
+# en: f87a21a7
+flag-battery-spark-say = Deje el cable suelto y no lo vuelva a probar. Gafas de protección, sin llamas, no se acerque a la batería. Hay un cortocircuito; primero lo mide un mecánico.
+# en: 2696195c
+flag-lithium-cold = Batería de litio por debajo de cero
+# en: 302fb678
+flag-lithium-cold-say = No la cargue ni la arranque con pinzas. Llévela primero a un sitio caliente y déjela allí unas horas.
+# en: a2f6235d
+flag-leads-reversed = Pinzas o batería puestas al revés
+# en: 85ae58d5
+flag-leads-reversed-say = Déjelo todo apagado. No intente arrancar. Apunte qué se conectó y cuánto tiempo.
+# en: 89cdffe3
+flag-wrong-fluid = Líquido equivocado en un depósito
+# en: 4ab39ea4
+flag-wrong-fluid-say = No gire la llave, ni siquiera a contacto. Primero hay que vaciar el depósito.
+# en: b7a56cdc
+flag-water-in-engine = La máquina estuvo bajo el agua, o hay agua en el motor
+# en: 65733536
+flag-water-in-engine-say = No le dé al arranque. Un motor lleno de agua se rompe al girarlo.
+# en: 91cf6287
+flag-will-not-stop = El motor de arranque o el motor no para
+# en: ac607d19
+flag-will-not-stop-say = Llave quitada, tirador de paro sacado, llave de paso cerrada. Quite el cortacorrientes. Si no tiene: con guantes y gafas de protección saque el terminal de masa, con la cara apartada, solo si llega lejos de correas y ventilador y nada echa humo ni silba. Si no, apártese y llámenos.
+# en: e34b52b0
+flag-interlock-bridged = Han puenteado un interruptor de seguridad
+# en: df273f8c
+flag-interlock-bridged-say = No arranque así. Díganos qué interruptor; un mecánico lo arregla.
+# en: e73b19ce
+flag-raised-load = Hay algo levantado encima de alguien
+# en: 7571095f
+flag-raised-load-say = Nadie se mete debajo. Bájelo solo con su propia palanca si el manual lo permite; si no, apártese.
+# en: 8d457086
+flag-bad-place = En una cuesta, una carretera o un paso a nivel
+# en: 9dd20b90
+flag-bad-place-say = Freno echado, ruedas calzadas, todos fuera del lado de la carretera. No trabaje aquí en la máquina; avise al tráfico.
+# en: c900dbc5
+flag-ether-sprayed = Se echó espray de arranque
+# en: 2bb56e85
+flag-ether-sprayed-say = No precaliente y no eche más. Espere media hora con el capó abierto.
+# en: 35762c86
+flag-alone-and-far = Está solo y nadie sabe dónde
+# en: 298cb6cb
+flag-alone-and-far-say = Dígale a alguien dónde está antes de hacer nada con las manos.
+# en: fd6caa75
+flag-nest-or-chaff = Nido o tamo seco junto al motor o el escape
+# en: fba56a5a
+flag-nest-or-chaff-say = No arranque. Llave quitada, deje que se enfríe, luego saque el nido o el tamo con guantes. Busque cables roídos y díganos qué ve.
+# en: beaa4ca8
+flag-somebody-too-near = Alguien debajo, dentro o muy cerca de la máquina
+# en: 247ac778
+flag-somebody-too-near-say = Quite la llave y llévela encima. No se gira ni se prueba nada hasta que estén todos apartados y a la vista.
+
+## Herramientas
+
+# en: f2810fae
+tool-meter = Tester (multímetro)
+# en: 36cb6b08
+tool-test-lamp = Lámpara de prueba
+# en: 771885c7
+tool-clamp-meter = Pinza amperimétrica de continua
+# en: 58791177
+tool-load-tester = Probador de baterías bajo carga
+# en: 24157bdf
+tool-hydrometer = Densímetro
+# en: 5ab66c61
+tool-charger = Cargador de baterías
+# en: 5c8dae9e
+tool-leads = Pinzas de arranque
+# en: d365337a
+tool-jump-pack = Arrancador portátil
+# en: 36200cf9
+tool-second-person = Otra persona
+# en: f17b42ed
+tool-camera = Un teléfono con cámara
+# en: ac6dd42c
+tool-hand-tools = Llaves y destornilladores
+# en: c369fd67
+tool-wire-brush = Cepillo de alambre y grasa de contactos
+# en: c0c325e9
+tool-spark-tester = Probador de chispa
+# en: 4c0ae5c7
+tool-compression-gauge = Compresímetro
+# en: cd37f80f
+tool-clear-jar = Tarro transparente
+# en: 6200d44d
+tool-fuel-gauge = Manómetro de combustible
+# en: 609e1e70
+tool-wheel-chocks = Calzos de rueda
+# en: dcc578ac
+tool-torch = Linterna
+# en: 5a4834f1
+tool-cleaning-spray = Limpiador de carburadores
+# en: 72881750
+tool-hand-pump = Bomba de trasiego y bidón
+# en: fdee8b32
+tool-feeler-gauges = Galgas
+# en: f38ff810
+tool-leak-down-tester = Aparato de fugas de cilindro y aire
+# en: 6e7ff113
+tool-code-reader = Aparato de diagnosis del fabricante
+
+## Accesos
+
+# en: 0a83e32a
+access-battery-cover = Tapa de la batería o asiento levantado
+# en: 264cba3c
+access-bonnet = Capó abierto
+# en: 1c303faa
+access-dash-panel = Panel del cuadro fuera
+# en: f734171c
+access-under-machine = Llegar al motor de arranque por debajo
+# en: c0cb5f57
+access-starter-off = Motor de arranque quitado
+# en: 182b2760
+access-starter-open = Motor de arranque desmontado
+# en: 8a369fa7
+access-plug-out = Bujía fuera
+# en: dcca38ba
+access-fuel-line-open = Tubo de combustible abierto
+# en: 3e522349
+access-carburettor-off = Carburador quitado
+# en: b52425e5
+access-injector-line-open = Tubo de inyector aflojado
+# en: 9dc09ac8
+access-flywheel-cover = Carcasa del ventilador y tapa del volante fuera
+# en: 3a565bc6
+access-glow-plug-rail = Pletina de calentadores suelta
+
+## Sistemas
+
+# en: b05e7732
+system-air-and-exhaust = Admisión de aire y escape
+# en: dfcb7c16
+system-battery = Batería
+# en: dbd3bcb9
+system-cables-and-earth = Cables gordos y masa
+# en: e364cccf
+system-carburettor = Carburador
+# en: 22b69322
+system-charging = Carga
+# en: 3df7df9e
+system-choke = Mando de estárter y acelerador
+# en: 8404cd6a
+system-clamps = Terminales de batería
+# en: 4a11415d
+system-compression = Compresión y válvulas
+# en: 6365aa46
+system-control-positions = Mandos fuera de la posición de arranque
+# en: ab19acb1
+system-decompressor = Descompresor y holgura de válvulas
+# en: 55cbc7d6
+system-diesel-cold = Gasoil con helada
+# en: e974c2e9
+system-diesel-fuel = Llegada del gasoil
+# en: 73b4d890
+system-electronics = Inmovilizador, centralita, AdBlue
+# en: 7d00884b
+system-engine-drag = Motor duro de girar
+# en: 1c29b64c
+system-engine-load = Lo que gira a la vez que el motor
+# en: 86468ff9
+system-flooding = Motor ahogado
+# en: 7111f9a2
+system-fuel-tank = Depósito, llave de paso y respiradero
+# en: 4e229d53
+system-fuel-valve = Electroválvula del carburador
+# en: 23aca891
+system-fuses = Fusibles y fusibles de cable
+# en: 733ebbd3
+system-gas-fuel = Combustible gas
+# en: 7cd84b15
+system-hand-back = Antes de devolver la máquina
+# en: 8c485b07
+system-ignition-points = Platinos, distribuidor y magneto
+# en: d2fb940c
+system-ignition-stop = Paro y alimentación del encendido
+# en: a3cb1e65
+system-ignition-timing = Punto del encendido
+# en: ae1c3280
+system-ignition = Encendido
+# en: d30070c6
+system-injection = Inyección diésel
+# en: 31e907e0
+system-interlock-switches = Interruptores de seguridad
+# en: 5f01b660
+system-key-run = Llave de contacto, posición de marcha
+# en: 27723f15
+system-key-switch = Llave de contacto
+# en: 4bd208b9
+system-petrol-fuel = Llegada de la gasolina
+# en: 5cbeeb37
+system-petrol-heat = Gasolina y calor
+# en: a21139f3
+system-petrol-injection = Inyección de gasolina
+# en: d652df81
+system-preheat = Precalentamiento
+# en: b027ea27
+system-recent-fuel-work = Después de trabajar en el combustible
+# en: 8b62048a
+system-relay-and-solenoid = Relé de arranque, solenoide, contactor
+# en: 2d634003
+system-shut-downs = Paros por aceite bajo y vuelco
+# en: e419c53a
+system-standing-drain = Consumo en parado
+# en: 4a0af6c2
+system-start-wiring = Cables del circuito de arranque
+# en: 84b87089
+system-starter-drive = Bendix y corona
+# en: 3863247f
+system-starter-motor = Motor de arranque
+# en: a60e1506
+system-stop-control = Mando de paro del diésel
+# en: 017bfb87
+system-two-batteries-and-isolator = Dos baterías, cortacorrientes, litio
+
+## Equipamiento
+
+# en: 449d4383
+feature-electric-start = Motor de arranque eléctrico
+# en: d283afbf
+feature-recoil-start = Arranque con cuerda
+# en: 556b2051
+feature-contactor = Contactor aparte del motor de arranque
+# en: f1d95962
+feature-start-relay = Relé de arranque
+# en: 53ea04d5
+feature-seat-switch = Interruptor del asiento
+# en: c43ef872
+feature-clutch-switch = Interruptor del embrague
+# en: 8781541a
+feature-brake-switch = Interruptor del freno
+# en: b9f0476f
+feature-neutral-switch = Interruptor de punto muerto
+# en: 803ab9f1
+feature-pto-switch = Interruptor de toma de fuerza o cuchillas
+# en: 6cf749fa
+feature-pto = Toma de fuerza o cuchillas
+# en: 9c6cd0d2
+feature-lever-bar = Barra de seguridad o palanca de hombre muerto
+# en: 4bb64660
+feature-isolator = Cortacorrientes
+# en: 0cd08b1e
+feature-emergency-stop = Seta de parada de emergencia
+# en: 8a933ea3
+feature-two-batteries = Dos baterías
+# en: ba471c6c
+feature-lights = Luces o testigos
+# en: 322babc7
+feature-display = Pantalla con códigos o voltios
+# en: 848c6c07
+feature-charging = Alternador, dinamo o bobina de carga
+# en: 3950d83d
+feature-fan-belt = Alternador o dinamo con correa
+# en: 5c4bb842
+feature-immobiliser = Inmovilizador o bloqueo con PIN
+# en: 6de13ebc
+feature-controller = Centralita electrónica
+# en: 7a8c54cf
+feature-exhaust-fluid = Sistema de AdBlue
+# en: aa34bc76
+feature-tilt-stop = Paro por vuelco
+# en: e364cccf
+feature-carburettor = Carburador
+# en: 66796116
+feature-choke = Estárter
+# en: 3e2ffd59
+feature-fuel-tap = Llave de paso
+# en: a5a67886
+feature-fuel-solenoid = Electroválvula de combustible en el carburador
+# en: f2f0dd02
+feature-fuel-pump = Bomba de combustible
+# en: 1cc8f3ab
+feature-magneto-ignition = Encendido por magneto
+# en: d428b0f7
+feature-points = Platinos
+# en: c6599450
+feature-glow-plugs = Calentadores o calefactor de admisión
+# en: c63769d1
+feature-stop-solenoid = Solenoide de paro eléctrico
+# en: 8fdb703f
+feature-stop-knob = Tirador de paro
+# en: 22f2a4f8
+feature-decompressor = Descompresor automático
+# en: 712d6509
+feature-low-oil-stop = Paro por aceite bajo
+# en: e55d3640
+feature-hydrostatic = Transmisión hidrostática
+# en: fac175fa
+feature-electric-fuel-pump = Bomba eléctrica de combustible
+# en: 30634f30
+feature-electronic-injection = Inyección electrónica (common rail o gasolina)
+# en: d8e73763
+feature-hand-primer = Bomba de mano en el filtro de gasoil o en la bomba
+# en: 44ff34a1
+feature-fuel-bowl = Vaso transparente debajo del filtro
+# en: 0d31059d
+feature-coil-ignition = Bobina alimentada por la batería
+# en: 08e37599
+feature-engine-switch = Interruptor de paro en el motor o el manillar
+
+## Máquinas
+
+# en: b1fb254d
+machine-atv = Quad o vehículo de faena
+# en: ebdad9ba
+machine-others-family = Otras
+# en: 31359b08
+machine-backhoe-loader = Retroexcavadora mixta o excavadora
+# en: 1c3d5bbe
+machine-loaders-family = Cargadoras
+# en: 35843e7a
+machine-combine = Cosechadora
+# en: c91ab8b6
+machine-harvest-family = Cosecha
+# en: 0aaeabf4
+machine-compact-tractor = Tractor compacto
+# en: c5fe20e6
+machine-tractors-family = Tractores
+# en: 6b1cb2bd
+machine-garden-tractor = Tractor de jardín
+# en: ae9b6a49
+machine-mowers-family = Cortacéspedes
+# en: 1e2b9cce
+machine-harvester = Otra máquina de cosecha
+# en: af98f1f9
+machine-old-tractor = Tractor viejo o antiguo
+# en: e4873b72
+machine-other = Otra máquina
+# en: a156b9d0
+machine-pump-or-generator = Bomba o generador
+# en: 288716f1
+machine-ride-on-mower = Cortacésped de asiento
+# en: 82f18357
+machine-row-crop-tractor = Tractor grande
+# en: 6ab3d0b3
+machine-skid-steer = Minicargadora de ruedas o cadenas
+# en: 67c9b3a3
+machine-sprayer = Pulverizador autopropulsado
+# en: 4bc03b43
+machine-telehandler = Manipulador telescópico
+# en: f46aa8c6
+machine-utility-tractor = Tractor hasta unos 120 CV
+# en: 0f69172e
+machine-walk-behind = Máquina de mano (motocultor, segadora)
+# en: 6ac9c756
+machine-zero-turn = Cortacésped de giro cero
