@@ -54,7 +54,7 @@ describe("what is told unasked", () => {
       unasked,
     };
     const found = rankCauses(model, { reports: [report], acts: [] });
-    return found.causes.find((cause) => cause.id === fault)?.probability ?? 0;
+    return found.causes.find((cause) => cause.fault === fault)?.probability ?? 0;
   };
 
   it("counts for more in the belief than the same thing asked for", () => {
