@@ -10,7 +10,7 @@ import { createLearning } from "../cases/learning.ts";
 import { createLobby } from "../cases/lobby.ts";
 import { createMoveChat } from "../cases/move-chat.ts";
 import { createOffice } from "../cases/office.ts";
-import type { Timers } from "../cases/ports.ts";
+import type { Chance, Timers } from "../cases/ports.ts";
 import { startPostman } from "../cases/postman.ts";
 import { createReception } from "../cases/reception.ts";
 import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
@@ -53,6 +53,10 @@ export interface TurnrowOptions {
   readonly log: Log;
   /** How fast messages may follow each other; the chat service's own limits when missing. */
   readonly pace?: BotOptions["pace"];
+  /** The time by which cases go; this computer's when missing. */
+  readonly timers?: Timers;
+  /** Case numbers, tokens and seeds; real chance when missing. */
+  readonly chance?: Chance;
 }
 
 /** The whole program behind one bot, running. */
@@ -99,19 +103,19 @@ function pressWords({ knowledge }: Workshop): string[] {
 
 /** Opens the store, wires everything together and begins to receive. */
 export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
-  const { settings, workshop, log } = options;
+  const { settings, workshop, log, timers = realTimers, chance = realChance } = options;
   const { reader } = workshop;
   const knowledge = withShopRates(workshop.knowledge, settings);
   const lock = takeInstanceLock(options.dataFolder);
   const store = await openLowdbStore(options.dataFolder, {
-    now: Date.now,
+    now: timers.now,
     onDamage: ({ kind, why }) => log("damaged-document-set-aside", { reason: `${kind}: ${why}` }),
   });
   const directory = await openDirectory(store);
   await sweepForgotten(store, directory);
   const change = createChangeDocument(store, directory);
-  const commit = createCommit({ change, directory, clock: realTimers });
-  const founded = await foundShop({ directory, commit, chance: realChance });
+  const commit = createCommit({ change, directory, clock: timers });
+  const founded = await foundShop({ directory, commit, chance });
   const speech = openSpeech(options.root, knowledge, {
     timeZone: settings.timeZone,
     report: (trouble) => log("wording", { reason: JSON.stringify(trouble) }),
@@ -122,6 +126,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     ...(options.apiRoot === undefined ? {} : { apiRoot: options.apiRoot }),
     wording: speech.wording,
     codec,
+    // The line to the chat service is watched by the time that really passes.
     timers: realTimers,
     log,
     ...(options.pace === undefined ? {} : { pace: options.pace }),
@@ -188,11 +193,11 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const forget = createForget({ directory, commit, change });
   const lobby = createLobby({
     ...{ directory, commit, desk, languages, link, forget },
-    chance: realChance,
+    chance,
   });
   const reception = createReception({
     ...{ directory, commit },
-    timers: realTimers,
+    timers,
     quarantine: createQuarantine(join(options.dataFolder, "quarantine")),
     handle: createOffice({
       link,
@@ -202,7 +207,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       lobby,
       desk,
       languages,
-      chance: realChance,
+      chance,
     }),
     apology: phrase("apology"),
     isStorageTrouble: (error) => error instanceof Error && "code" in error && "syscall" in error,
@@ -212,7 +217,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     ...{ store, change, directory },
     carrier: chat.carrier,
     moveChat: createMoveChat(store, change),
-    timers: realTimers,
+    timers,
     follow: createFollow({ commit, desk, look }),
     notify: async (notice) => log("delivery", { reason: notice.what }),
   });
