@@ -46,7 +46,7 @@ const turns: Readonly<Record<Side, Turn>> = {
 };
 
 /** Both sides have these: whoever was handed the case gets them as its technician. */
-const sharedActs = new Set(["files", "paper"]);
+const sharedActs = new Set(["files", "paper", "causes", "circuit"]);
 const visitActs = new Set([
   "begin",
   "result",
@@ -59,6 +59,8 @@ const visitActs = new Set([
   "record",
   "paper",
   "files",
+  "causes",
+  "circuit",
 ]);
 
 /** Finds out what an update is about, lets that side decide, and commits the outcome. */

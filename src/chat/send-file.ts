@@ -1,6 +1,6 @@
 import { type Api, InputFile } from "grammy";
 import { drawDrawing } from "../paper/drawings.ts";
-import type { PrintPaper } from "../paper/print-paper.ts";
+import { isPicture, type PrintPaper } from "../paper/print-paper.ts";
 import type { Call, Keyboard } from "./plan-calls.ts";
 
 interface FileOptions {
@@ -27,7 +27,11 @@ export async function sendMade(
   const { print, ...plain } = options;
   const words = captioned(call, plain);
   if (call.send === "paper") {
-    const { name, bytes } = await print(call.paper);
+    const printed = await print(call.paper);
+    const { name, bytes } = printed;
+    if (isPicture(printed)) {
+      return (await api.sendPhoto(chat, new InputFile(bytes, name), words)).message_id;
+    }
     return (await api.sendDocument(chat, new InputFile(bytes, name), words)).message_id;
   }
   if (call.send === "attachment") {

@@ -22,6 +22,45 @@ export interface SheetLine<Words> {
   readonly style?: "step" | "tick" | "turn" | "caution" | "quote";
 }
 
+/** A cause as a bar of a picture. */
+export interface CauseBar<Words> {
+  readonly name: Words;
+  /** Probability, in [0, 1]. */
+  readonly share: number;
+  readonly shareText: Words;
+  readonly reason?: Words;
+  /** No cause of its own ("something else"): drawn hollow. */
+  readonly hollow?: boolean;
+}
+
+/** The machine whose starting circuit is drawn, and the fault whose parts are marked. */
+export interface CircuitWish<Words> {
+  readonly title: Words;
+  readonly kind: string;
+  readonly fuel?: string;
+  readonly volts?: number;
+  readonly fault?: string;
+  /** What the meter should show, by the observation that it answers; those not drawn are left out. */
+  readonly readings?: readonly { readonly point: string; readonly words: Words }[];
+}
+
+/** The likely causes as a picture to look at. */
+export interface CausesCard<Words> {
+  readonly kind: "causes";
+  readonly name: string;
+  readonly title: Words;
+  readonly subtitle?: Words;
+  readonly bars: readonly CauseBar<Words>[];
+  readonly note?: Words;
+}
+
+/** The starting circuit with its test points and what the meter should show there. */
+export interface CircuitCard<Words> {
+  readonly kind: "circuit";
+  readonly name: string;
+  readonly circuit: CircuitWish<Words>;
+}
+
 /** A job on one or two pages: what the technician takes along, or what is kept of it. */
 export interface JobSheet<Words> {
   readonly kind: "sheet";
@@ -29,24 +68,8 @@ export interface JobSheet<Words> {
   readonly made: number;
   readonly title: Words;
   readonly head: readonly SheetLine<Words>[];
-  readonly causes?: {
-    readonly title: Words;
-    readonly bars: readonly {
-      readonly name: Words;
-      /** Probability, in [0, 1]. */
-      readonly share: number;
-      readonly shareText: Words;
-      readonly reason?: Words;
-    }[];
-  };
-  /** The machine whose starting circuit is drawn, and the fault whose parts are marked. */
-  readonly circuit?: {
-    readonly title: Words;
-    readonly kind: string;
-    readonly fuel?: string;
-    readonly volts?: number;
-    readonly fault?: string;
-  };
+  readonly causes?: { readonly title: Words; readonly bars: readonly CauseBar<Words>[] };
+  readonly circuit?: CircuitWish<Words>;
   readonly sections: readonly {
     readonly heading: Words;
     readonly lines: readonly SheetLine<Words>[];
@@ -61,11 +84,50 @@ export interface Table {
 }
 
 /** A file of our own making, drawn up when it is sent, in the reader's language. */
-export type Paper<Words> = CalendarEntry<Words> | JobSheet<Words> | Table;
+export type Paper<Words> =
+  | CalendarEntry<Words>
+  | JobSheet<Words>
+  | CausesCard<Words>
+  | CircuitCard<Words>
+  | Table;
+
+function wordBar<A, B>(bar: CauseBar<A>, word: (words: A) => B): CauseBar<B> {
+  const { name, shareText, reason, ...rest } = bar;
+  return {
+    ...rest,
+    name: word(name),
+    shareText: word(shareText),
+    ...(reason === undefined ? {} : { reason: word(reason) }),
+  };
+}
+
+function wordCircuit<A, B>(circuit: CircuitWish<A>, word: (words: A) => B): CircuitWish<B> {
+  const { title, readings, ...rest } = circuit;
+  return {
+    ...rest,
+    title: word(title),
+    ...(readings === undefined
+      ? {}
+      : { readings: readings.map(({ point, words }) => ({ point, words: word(words) })) }),
+  };
+}
+
+function wordCauses<A, B>(card: CausesCard<A>, word: (words: A) => B): CausesCard<B> {
+  const { title, subtitle, note, bars, ...rest } = card;
+  return {
+    ...rest,
+    title: word(title),
+    ...(subtitle === undefined ? {} : { subtitle: word(subtitle) }),
+    ...(note === undefined ? {} : { note: word(note) }),
+    bars: bars.map((bar) => wordBar(bar, word)),
+  };
+}
 
 /** The same paper with every piece of its words put into another form. */
 export function wordPaper<A, B>(paper: Paper<A>, word: (words: A) => B): Paper<B> {
   if (paper.kind === "table") return paper;
+  if (paper.kind === "causes") return wordCauses(paper, word);
+  if (paper.kind === "circuit") return { ...paper, circuit: wordCircuit(paper.circuit, word) };
   if (paper.kind === "calendar") {
     const { title, where, about, ...rest } = paper;
     return {
@@ -89,15 +151,10 @@ export function wordPaper<A, B>(paper: Paper<A>, word: (words: A) => B): Paper<B
       : {
           causes: {
             title: word(causes.title),
-            bars: causes.bars.map(({ name, shareText, reason, share }) => ({
-              share,
-              name: word(name),
-              shareText: word(shareText),
-              ...(reason === undefined ? {} : { reason: word(reason) }),
-            })),
+            bars: causes.bars.map((bar) => wordBar(bar, word)),
           },
         }),
-    ...(circuit === undefined ? {} : { circuit: { ...circuit, title: word(circuit.title) } }),
+    ...(circuit === undefined ? {} : { circuit: wordCircuit(circuit, word) }),
     sections: sections.map(({ heading, lines }) => ({
       heading: word(heading),
       lines: lines.map(line),

@@ -1,3 +1,4 @@
+import type { CauseBar } from "../domain/paper.ts";
 import { bundledFonts } from "./bundled-fonts.ts";
 import { renderPng } from "./png.ts";
 import { svgBox, svgText } from "./svg.ts";
@@ -8,21 +9,10 @@ export interface CausesPicture {
   readonly title: string;
   /** Machine and complaint, in one line. */
   readonly subtitle?: string;
-  readonly bars: readonly CauseBar[];
+  readonly bars: readonly CauseBar<string>[];
   /** What the picture does not say, for instance how many causes it leaves out. */
   readonly note?: string;
   readonly rightToLeft: boolean;
-}
-
-export interface CauseBar {
-  readonly name: string;
-  /** Probability, in [0, 1]. */
-  readonly share: number;
-  /** The same as text: `37%`. */
-  readonly shareText: string;
-  readonly reason?: string;
-  /** No cause of its own ("something else"): drawn hollow. */
-  readonly hollow?: boolean;
 }
 
 /**
@@ -63,7 +53,7 @@ export function causesSvg(picture: CausesPicture): string {
   return card(pen.height(), pen.elements);
 }
 
-function drawBar(bar: CauseBar, pen: Pen): void {
+function drawBar(bar: CauseBar<string>, pen: Pen): void {
   const share = Math.min(1, Math.max(0, Number.isFinite(bar.share) ? bar.share : 0));
   pen.down(36);
   pen.atFarEnd(bar.shareText, { size: NAME, bold: true });

@@ -3,7 +3,7 @@ import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { JobSheet, SheetLine } from "../domain/paper.ts";
 import { bundledFonts } from "./bundled-fonts.ts";
 import { causesSvg } from "./causes-picture.ts";
-import { drawCircuit, partsOfFault } from "./circuit-picture.ts";
+import { numberedReadings, wishedCircuit } from "./circuit-card.ts";
 import { drawableText } from "./glyphs.ts";
 import { renderPng } from "./png.ts";
 import { createScribe, type Scribe } from "./scribe.ts";
@@ -21,6 +21,7 @@ const INNER = PAGE.width - 2 * PAGE.margin;
 const TITLE = 15;
 const HEADING = 11;
 const TEXT = 9;
+const NOTE = 7.5;
 /** Pictures share one row, so that the sheet stays on one or two pages. */
 const PICTURE_HEIGHT = 230;
 const GAP = 12;
@@ -43,42 +44,32 @@ async function writeLines(scribe: Scribe, lines: readonly SheetLine<string>[]): 
   }
 }
 
-interface Picture {
-  readonly png: Uint8Array;
-  readonly note?: string;
+interface Pictures {
+  readonly pngs: readonly Uint8Array[];
+  /** What the numbers of the circuit stand for; empty where none is drawn. */
+  readonly notes: readonly string[];
 }
 
-async function pictures({ sheet, circuit, rightToLeft }: SheetParts): Promise<Picture[]> {
-  const found: Picture[] = [];
+async function pictures({ sheet, circuit, rightToLeft }: SheetParts): Promise<Pictures> {
+  const pngs: Uint8Array[] = [];
   if (sheet.causes !== undefined && sheet.causes.bars.length > 0) {
-    const { title, bars } = sheet.causes;
-    found.push({ png: await renderPng(causesSvg({ title, bars, rightToLeft })) });
+    pngs.push(await renderPng(causesSvg({ ...sheet.causes, rightToLeft })));
   }
-  if (circuit !== undefined && sheet.circuit !== undefined) {
-    const { fault, title } = sheet.circuit;
-    const wishes = fault === undefined ? {} : { marked: partsOfFault(circuit, fault) };
-    const { svg, points } = drawCircuit(circuit, wishes);
-    const labels = new Map(circuit.testPoints.map(({ id, label }) => [id, label]));
-    const named = points.map(({ number, testPoints }) => {
-      const [first = ""] = testPoints;
-      return `${number} ${labels.get(first) ?? first}`;
-    });
-    const note = named.length === 0 ? title : `${title}: ${named.join(" · ")}`;
-    found.push({ png: await renderPng(svg), note });
-  }
-  return found;
+  if (circuit === undefined || sheet.circuit === undefined) return { pngs, notes: [] };
+  const drawn = wishedCircuit(circuit, sheet.circuit);
+  pngs.push(await renderPng(drawn.svg));
+  return { pngs, notes: numberedReadings(circuit, drawn, sheet.circuit) };
 }
 
 async function drawPictures(scribe: Scribe, parts: SheetParts): Promise<void> {
-  const all = await pictures(parts);
-  if (all.length === 0) return;
-  const width = (INNER - GAP * (all.length - 1)) / all.length;
-  scribe.pictures(
-    all.map(({ png }) => png),
-    { width, height: PICTURE_HEIGHT, gap: GAP },
-  );
-  for (const { note } of all)
-    if (note !== undefined) await scribe.write(note, { size: TEXT - 1.5 });
+  const { pngs, notes } = await pictures(parts);
+  if (pngs.length === 0) return;
+  const width = (INNER - GAP * (pngs.length - 1)) / pngs.length;
+  scribe.pictures(pngs, { width, height: PICTURE_HEIGHT, gap: GAP });
+  const { circuit } = parts.sheet;
+  if (notes.length === 0 || circuit === undefined) return;
+  await scribe.write(circuit.title, { size: TEXT, bold: true, keepWith: 2 * TEXT });
+  for (const note of notes) await scribe.write(note, { size: NOTE });
 }
 
 /**

@@ -1,7 +1,9 @@
 import type { CircuitNetwork } from "../domain/circuit.ts";
-import type { JobSheet } from "../domain/paper.ts";
+import type { CircuitWish } from "../domain/paper.ts";
 import type { WordedPaper } from "../domain/rendered.ts";
 import { calendarText } from "./calendar.ts";
+import { drawCauses } from "./causes-picture.ts";
+import { drawCircuitCard } from "./circuit-card.ts";
 import { csvText } from "./csv.ts";
 import { jobSheetPdf } from "./job-sheet.ts";
 
@@ -10,11 +12,14 @@ export interface PrintedFile {
   readonly bytes: Uint8Array;
 }
 
+/** Pictures are looked at in the chat; everything else is kept as a file. */
+export const isPicture = ({ name }: PrintedFile): boolean => name.endsWith(".png");
+
 /** Makes a file of a worded paper. */
 export type PrintPaper = (paper: WordedPaper) => Promise<PrintedFile>;
 
 /** The machine whose circuit a sheet wants. */
-export type DrawnMachine = NonNullable<JobSheet<string>["circuit"]>;
+export type DrawnMachine = CircuitWish<string>;
 
 /** @param circuitOf the starting circuit of a machine, to be drawn on job sheets */
 export function createPrinter(
@@ -27,7 +32,19 @@ export function createPrinter(
     if (paper.kind === "table") {
       return { name: `${paper.name}.csv`, bytes: new TextEncoder().encode(csvText(paper.rows)) };
     }
+    if (paper.kind === "causes") {
+      return { name: `${paper.name}.png`, bytes: await drawCauses({ ...paper, rightToLeft }) };
+    }
     const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit);
+    if (paper.kind === "circuit") {
+      // A machine without a circuit of its own still gets an answer in words.
+      const { title } = paper.circuit;
+      const bytes =
+        circuit === undefined
+          ? await drawCauses({ title, bars: [], rightToLeft })
+          : await drawCircuitCard(circuit, paper.circuit, rightToLeft);
+      return { name: `${paper.name}.png`, bytes };
+    }
     const bytes = await jobSheetPdf({
       sheet: paper,
       rightToLeft,

@@ -78,6 +78,15 @@ const bar = z.object({
   share: z.number(),
   shareText: phrase,
   reason: phrase.exactOptional(),
+  hollow: z.boolean().exactOptional(),
+});
+const circuitWish = z.object({
+  title: phrase,
+  kind: text,
+  fuel: text.exactOptional(),
+  volts: z.number().exactOptional(),
+  fault: text.exactOptional(),
+  readings: list(z.object({ point: text, words: phrase })).exactOptional(),
 });
 
 const paper = exactly<Paper<Phrase>>()(
@@ -96,6 +105,15 @@ const paper = exactly<Paper<Phrase>>()(
       place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),
     }),
     z.object({
+      kind: z.literal("causes"),
+      name: text,
+      title: phrase,
+      subtitle: phrase.exactOptional(),
+      bars: list(bar),
+      note: phrase.exactOptional(),
+    }),
+    z.object({ kind: z.literal("circuit"), name: text, circuit: circuitWish }),
+    z.object({
       kind: z.literal("table"),
       name: text,
       rows: list(list(z.union([text, z.number(), z.null()]))),
@@ -107,15 +125,7 @@ const paper = exactly<Paper<Phrase>>()(
       title: phrase,
       head: list(sheetLine),
       causes: z.object({ title: phrase, bars: list(bar) }).exactOptional(),
-      circuit: z
-        .object({
-          title: phrase,
-          kind: text,
-          fuel: text.exactOptional(),
-          volts: z.number().exactOptional(),
-          fault: text.exactOptional(),
-        })
-        .exactOptional(),
+      circuit: circuitWish.exactOptional(),
       sections: list(z.object({ heading: phrase, lines: list(sheetLine) })),
     }),
   ]),

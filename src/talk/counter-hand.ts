@@ -8,6 +8,7 @@ import { shownChance } from "./chance.ts";
 import { back, type Given, withSlip } from "./counter-given.ts";
 import { button, type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { causesEffects } from "./pictures.ts";
 import { slipEffects, slipReaders } from "./slip.ts";
 import { pinEffects, sheetEffects } from "./visit-sheet.ts";
 
@@ -123,6 +124,7 @@ export function assign(state: CaseState, person: string, given: Given): Decision
     happenings,
     effects: [
       ...sheetEffects(after, desk),
+      ...causesEffects(technician, after, desk),
       ...pinEffects(after),
       ...(after.operator.chat === "" ? [] : [say(after.operator, told)]),
       ...slipEffects(after, desk),

@@ -21,6 +21,7 @@ import { paperTo } from "./job-sheet.ts";
 import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
 import { phoneAnswers } from "./phone-intake.ts";
 import { filesToMark, markPhoto, unmarkPhoto } from "./photo-mark.ts";
+import { pictureTo } from "./pictures.ts";
 import { askOperator, heardByPhone } from "./relay.ts";
 import { type CaseAct, may, type Standing } from "./rights.ts";
 import { giveHelp } from "./self-help.ts";
@@ -85,6 +86,16 @@ const presses: Readonly<
     right: "see",
     afterwards: true,
     act: (state, _, given) => paperTo(back(given), state, given.desk),
+  },
+  causes: {
+    right: "see",
+    afterwards: true,
+    act: (state, _, given) => pictureTo(back(given), "causes", { state, desk: given.desk }),
+  },
+  circuit: {
+    right: "see",
+    afterwards: true,
+    act: (state, _, given) => pictureTo(back(given), "circuit", { state, desk: given.desk }),
   },
   history: { right: "see", afterwards: true, act: (state, _, given) => history(state, given) },
   acts: { right: "see", afterwards: true, act: (state, _, given) => actsMenu(state, given) },

@@ -1,15 +1,15 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
-import { type Knowledge, wordKey } from "../domain/knowledge.ts";
+import { wordKey } from "../domain/knowledge.ts";
 import type { JobSheet, SheetLine } from "../domain/paper.ts";
 import type { Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
 import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { untestedLines } from "./hand-back.ts";
+import { causeBars, circuitWish } from "./pictures.ts";
 import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
-import { reasonLines } from "./reasons.ts";
 import { complaintLines, contactLines, headLines } from "./slip-head.ts";
 import { kitPart } from "./stock.ts";
 import { reportWords } from "./understand.ts";
@@ -25,33 +25,6 @@ const styles = { step: "step", bullet: "turn", caution: "caution", quote: "quote
 /** A line of the chat as a line on paper; headings become plain. */
 function onPaper({ say: words, style }: Line): SheetLine<Phrase> {
   return style === undefined || style === "heading" ? { words } : { words, style: styles[style] };
-}
-
-function causes(triage: Triage, knowledge: Knowledge): NonNullable<JobSheet<Phrase>["causes"]> {
-  const bars = triage.ranking.causes.slice(0, CAUSES).map((cause) => {
-    const [reason] = reasonLines(cause, 1, knowledge);
-    return {
-      name: { know: wordKey("fault", cause.fault) },
-      share: Math.min(1, cause.probability),
-      shareText: phrase("share-only", {
-        chance: { quantity: shownChance(cause.probability), unit: "percent" },
-      }),
-      ...(reason === undefined ? {} : { reason: reason.say }),
-    };
-  });
-  return { title: phrase("slip-causes"), bars };
-}
-
-/** The machine's starting circuit, with the leading cause's parts marked. */
-function circuit(state: CaseState, triage: Triage): NonNullable<JobSheet<Phrase>["circuit"]> {
-  const { kind = "other", fuel, volts } = state.machine;
-  const fault = triage.ranking.causes[0]?.fault;
-  return {
-    ...{ title: phrase("sheet-circuit"), kind },
-    ...(fuel === undefined ? {} : { fuel }),
-    ...(volts === undefined ? {} : { volts }),
-    ...(fault === undefined ? {} : { fault }),
-  };
 }
 
 function loadLines(triage: Triage, state: CaseState, desk: Desk): SheetLine<Phrase>[] {
@@ -99,8 +72,8 @@ export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
     made: desk.now,
     title: title?.say ?? { raw: state.id },
     head: [...head, ...complaintLines(state), ...contactLines(state, desk), ...notes].map(onPaper),
-    causes: causes(triage, desk.knowledge),
-    circuit: circuit(state, triage),
+    causes: { title: phrase("slip-causes"), bars: causeBars(triage, CAUSES, desk.knowledge) },
+    circuit: circuitWish(state, desk),
     sections: [
       ...(isClosed ? [{ heading: phrase("sheet-record"), lines: record }] : []),
       { heading: phrase("sheet-told"), lines: answerLines(state, desk) },

@@ -32,7 +32,11 @@ function ownWords(part: string, state: CaseState, desk: Desk): Phrase | null {
       : phrase("part-own-shelf", { number, stock, shelf });
   }
   const known = desk.knowledge.parts.get(part);
-  return known === undefined || known.universal ? null : phrase("part-look-up");
+  if (known === undefined || known.universal) return null;
+  const fit = known.fit.map((_, n) => ({ know: wordKey("part", part, `fit-${n + 1}`) }));
+  return fit.length === 0
+    ? phrase("part-look-up")
+    : phrase("part-look-up-by", { fit: { list: fit } });
 }
 
 /** A part of the kit: its chance, and how the shop gets at it. */

@@ -7,6 +7,7 @@ import { shownChance } from "./chance.ts";
 import { stateLabel } from "./choices.ts";
 import { button, line, phrase, revise, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { readingPhrase } from "./pictures.ts";
 import { plainState } from "./place.ts";
 import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
@@ -69,6 +70,18 @@ function planWithCautions(triage: Triage, desk: Desk): Line[] {
   return [...planLines(triage.plan, PLAN_ON_SHEET, desk), ...cautionLines(hazards)];
 }
 
+/** What the meter should show at the plan's measurements, where the circuit is simulated. */
+function pointLines(triage: Triage, state: CaseState, desk: Desk): Line[] {
+  const { checks, observations } = desk.knowledge;
+  const measured = mainLine(triage.plan)
+    .slice(0, PLAN_ON_SHEET.steps)
+    .flatMap(({ step }) => observations.get(checks.get(step.id)?.yields ?? "") ?? [])
+    .filter(({ id, unit }) => unit === "V" && (desk.expected?.(state, id) ?? null) !== null);
+  if (measured.length === 0) return [];
+  const lines = measured.map((one) => line(readingPhrase(one, state, desk), "bullet"));
+  return [line(phrase("sheet-points"), "heading", true), ...lines];
+}
+
 /** What a technician reads before leaving: machine, complaint, causes, plan, kit, cautions. */
 export function sheetMessage(state: CaseState, desk: Desk): Message {
   const triage = desk.triage(state, "technician");
@@ -79,11 +92,14 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
       ...headLines(state),
       ...causeLines(triage, desk.knowledge),
       ...planWithCautions(triage, desk),
+      ...pointLines(triage, state, desk),
       ...kitLines(triage, state, desk),
     ],
     buttons: [
       ...begin,
       button(phrase("press-files"), press("files")),
+      button(phrase("press-causes"), press("causes")),
+      button(phrase("press-circuit"), press("circuit")),
       button(phrase("press-paper"), press("paper")),
     ],
   };

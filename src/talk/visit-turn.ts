@@ -7,6 +7,7 @@ import { filesTo } from "./counter-turn.ts";
 import { type Decision, keepEdited, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
+import { pictureTo } from "./pictures.ts";
 import { may } from "./rights.ts";
 import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
@@ -74,11 +75,13 @@ const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Dec
   undo,
   sheet: (state, given) => ({ happenings: [], effects: sheetEffects(state, given.desk) }),
   paper: (state, given) => paperTo(technicianOf(state), state, given.desk),
+  causes: (state, { desk }) => pictureTo(technicianOf(state), "causes", { state, desk }),
+  circuit: (state, { desk }) => pictureTo(technicianOf(state), "circuit", { state, desk }),
   files: (state) => filesTo(technicianOf(state), state),
 };
 
 /** What may still be looked at when the case is closed. */
-const afterwards = new Set(["sheet", "files", "record", "paper"]);
+const afterwards = new Set(["sheet", "files", "record", "paper", "causes", "circuit"]);
 
 function pressed(state: CaseState, press: Press, given: Given): Decision {
   if (state.closed !== null && !afterwards.has(press.act)) {
