@@ -1,5 +1,7 @@
 import type { ActDone, Evidence, Report } from "../domain/evidence.ts";
+import type { Observation } from "../domain/knowledge.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
+import { ON_START } from "../domain/vocabulary.ts";
 import { doneAct } from "./done-act.ts";
 import type { Model, Seen } from "./model.ts";
 import { reportLikelihood } from "./report-likelihood.ts";
@@ -78,7 +80,7 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
     layers.set(since, layer);
     const most = unasked.get(since) ?? new Map<number, number>();
     unasked.set(since, most);
-    if (report.unasked === true && observation.source.toldOnly !== true) {
+    if (report.unasked === true && isPickedOut(observation.source)) {
       const times = model.knowledge.rates.unasked[report.reporter] ?? 1;
       most.set(observation.group, Math.max(times, most.get(observation.group) ?? 1));
     }
@@ -100,4 +102,12 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
       })),
     acts: [...evidence.acts].sort((a, b) => a.epoch - b.epoch),
   };
+}
+
+/**
+ * True where that it was told at all says something: the complaint itself everybody tells, and what
+ * is only ever told unasked has that in its own numbers.
+ */
+function isPickedOut({ id, follows, toldOnly }: Observation): boolean {
+  return id !== ON_START && follows?.observation !== ON_START && toldOnly !== true;
 }

@@ -68,4 +68,10 @@ describe("what is told unasked", () => {
     const asked = chance("carburettor-blocked", "found-bad", said, false);
     expect(chance("carburettor-blocked", "found-bad", said, true)).toBe(asked);
   });
+
+  it("says no more of the complaint itself, which everybody tells", () => {
+    const said: Said = { kind: "states", weights: { "one-click": 1 } };
+    const asked = chance("battery-flat", "on-start", said, false);
+    expect(chance("battery-flat", "on-start", said, true)).toBe(asked);
+  });
 });
