@@ -13,6 +13,8 @@ import { situationOf } from "../talk/situation.ts";
 
 /** Compiled models kept; one is some hundred kilobytes and a shop sees few kinds of machine. */
 const MODELS_KEPT = 24;
+/** Answers kept: a few for each of the cases that are worked on at once. */
+const ANSWERS_KEPT = 64;
 
 /** The engine as a turn asks it: by the state of a case. */
 export interface EngineRoom {
@@ -36,42 +38,53 @@ export interface EngineRoomParts {
   readonly travelMinutes?: (state: CaseState) => number | undefined;
 }
 
-/** Keeps compiled models by machine, and each answer for as long as its case state lives. */
-export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
-  const models = new Map<string, Model>();
-  const answers = new WeakMap<CaseState, Map<string, Triage>>();
+/** Remembers what was made under a key; what was not asked for longest is forgotten first. */
+function createMemory<T>(limit: number): (key: string, make: () => T) => T {
+  const kept = new Map<string, T>();
+  return (key, make) => {
+    const value = kept.get(key) ?? make();
+    kept.delete(key);
+    kept.set(key, value);
+    const oldest = kept.keys().next();
+    if (kept.size > limit && !oldest.done) kept.delete(oldest.value);
+    return value;
+  };
+}
 
-  function modelOf(state: CaseState): Model {
+/**
+ * Keeps compiled models by machine, and answers by everything they hang on: whoever presses a
+ * button that tells nothing of the machine does not make the engine think again.
+ */
+export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
+  const models = createMemory<Model>(MODELS_KEPT);
+  const answers = createMemory<Triage>(ANSWERS_KEPT);
+  const questions = createMemory<Next>(ANSWERS_KEPT);
+
+  function modelOf(state: CaseState): { readonly key: string; readonly model: Model } {
     const machine = machineOf(state);
     const { key: optionsKey, options } = parts.options?.(state) ?? { key: "", options: {} };
     const key = JSON.stringify([machine, optionsKey]);
-    const known = models.get(key);
-    const model = known ?? compileModel(parts.knowledge, machine, options);
-    models.delete(key);
-    models.set(key, model);
-    const oldest = models.keys().next();
-    if (models.size > MODELS_KEPT && !oldest.done) models.delete(oldest.value);
-    return model;
+    return { key, model: models(key, () => compileModel(parts.knowledge, machine, options)) };
   }
 
-  const situation = (state: CaseState, performer: Performer) =>
-    situationOf(state, performer, parts.travelMinutes?.(state));
+  function askedOf(state: CaseState, performer: Performer) {
+    const { key, model } = modelOf(state);
+    const evidence = evidenceOf(state);
+    const about = situationOf(state, performer, parts.travelMinutes?.(state));
+    const { seed } = state.opened;
+    return { key: JSON.stringify([key, evidence, about, seed]), model, evidence, about, seed };
+  }
 
   function triageOf(state: CaseState, performer: Performer): Triage {
-    const kept = answers.get(state) ?? new Map<string, Triage>();
-    answers.set(state, kept);
-    const known = kept.get(performer);
-    if (known !== undefined) return known;
-    const found = triage(modelOf(state), evidenceOf(state), situation(state, performer), {
-      seed: state.opened.seed,
-    });
-    kept.set(performer, found);
-    return found;
+    const { key, model, evidence, about, seed } = askedOf(state, performer);
+    return answers(key, () => triage(model, evidence, about, { seed }));
   }
 
   return {
-    next: (state, performer) =>
-      chooseNext(modelOf(state), evidenceOf(state), situation(state, performer)),
+    next(state, performer) {
+      const { key, model, evidence, about } = askedOf(state, performer);
+      return questions(key, () => chooseNext(model, evidence, about));
+    },
     triage: triageOf,
     expected(state, observation) {
       const [joint] = parts.options?.(state).options.joint ?? [];
@@ -80,7 +93,7 @@ export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
         .ranking.causes.slice(0, CAUSES_EXPECTED)
         .map((cause) => cause.fault);
       const query = { observation, causes };
-      return expectedReading(modelOf(state), joint, { evidence: evidenceOf(state), query });
+      return expectedReading(modelOf(state).model, joint, { evidence: evidenceOf(state), query });
     },
   };
 }

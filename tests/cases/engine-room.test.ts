@@ -23,12 +23,37 @@ function counted(): { knowledge: Knowledge; compiled: () => number } {
 }
 
 describe("the engine as the talk asks it", () => {
-  it("answers the same state once: a slip and a sheet do not think twice", () => {
-    const engine = createEngineRoom({ knowledge });
-    expect(engine.triage(state, "technician")).toBe(engine.triage(state, "technician"));
-    const again = { ...state };
-    expect(engine.triage(again, "technician")).not.toBe(engine.triage(state, "technician"));
-    expect(engine.triage(again, "technician")).toEqual(engine.triage(state, "technician"));
+  const standing = createEngineRoom({ knowledge });
+  it("thinks once about what it was told: who looks after a case changes nothing of it", () => {
+    const first = standing.triage(state, "technician");
+    expect(standing.triage({ ...state, shopSaw: "2" }, "technician")).toBe(first);
+    expect(createEngineRoom({ knowledge }).triage(state, "technician")).toEqual(first);
+  }, 30_000);
+
+  it.each([
+    ["another answer", { answers: state.answers.slice(0, 1) }],
+    ["another machine", { machine: { kind: "compact-tractor", fuel: "diesel" } as const }],
+    ["a step that could not be done", { skippedSteps: ["battery-rest-volts"] }],
+    ["another seed", { opened: { ...state.opened, seed: 8 } }],
+  ])(
+    "thinks anew about %s",
+    (_, change) => {
+      const engine = createEngineRoom({ knowledge });
+      const before = engine.triage(state, "technician");
+      const after = engine.triage({ ...state, ...change }, "technician");
+      expect(after).not.toBe(before);
+      const fresh = createEngineRoom({ knowledge });
+      expect(after).toEqual(fresh.triage({ ...state, ...change }, "technician"));
+    },
+    30_000,
+  );
+
+  it("thinks anew when the shop has learned something", () => {
+    let key = "a";
+    const engine = createEngineRoom({ knowledge, options: () => ({ key, options: {} }) });
+    const before = engine.triage(state, "technician");
+    key = "b";
+    expect(engine.triage(state, "technician")).not.toBe(before);
   }, 30_000);
 
   it("compiles a machine's model once, and anew when the options change", () => {
