@@ -18,7 +18,10 @@ export function digestOf(token: string): string {
   return createHash("sha256").update(token).digest("base64url");
 }
 
-export type ShopBody = Pick<ShopDocument, "members" | "invites" | "counter" | "duty" | "secret">;
+export type ShopBody = Pick<
+  ShopDocument,
+  "members" | "invites" | "counter" | "duty" | "stickers" | "secret"
+>;
 
 /** Adds a single-use link; a second owner link replaces the first. */
 export function withInvite(

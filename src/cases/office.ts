@@ -1,13 +1,12 @@
-import type { CaseHappening } from "../domain/case-events.ts";
+import type { CaseHappening, KnownMachine } from "../domain/case-events.ts";
 import { stamped } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Member } from "../domain/documents.ts";
 import type { Phrase, Press } from "../domain/effects.ts";
 import { foldCase } from "../domain/fold-case.ts";
 import type { Incoming } from "../domain/incoming.ts";
-import type { Reader, ReadingResult } from "../domain/reading.ts";
+import type { Reader } from "../domain/reading.ts";
 import { advance } from "../talk/advance.ts";
-import { choicesFor } from "../talk/choices.ts";
 import { counterActs, counterTurn } from "../talk/counter-turn.ts";
 import type { Decision } from "../talk/decision.ts";
 import type { Desk, Heard } from "../talk/desk.ts";
@@ -22,6 +21,8 @@ import type { Directory } from "./directory.ts";
 import type { Lobby } from "./lobby.ts";
 import { createPhoneCalls } from "./phone-calls.ts";
 import type { Chance, Received } from "./ports.ts";
+import { readWords } from "./read-words.ts";
+import { createStickers } from "./stickers.ts";
 
 export interface OfficeParts {
   /** The link that brings somebody here with a token. */
@@ -87,6 +88,12 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
       }),
   });
 
+  const stickers = createStickers({
+    ...{ directory, commit, chance },
+    desk: parts.desk,
+    linkFor: parts.link,
+  });
+
   /** Which side of the case a press belongs to, by who pressed it and what it does. */
   function sideOf(press: Press, incoming: Incoming, member: Member | null): Side {
     const summary = directory.case(press.case ?? "");
@@ -94,29 +101,6 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     if (visitActs.has(press.act) && (handed || !sharedActs.has(press.act))) return "visit";
     if (counterActs.has(press.act) && member !== null) return "counter";
     return "operator";
-  }
-
-  function read(text: string, state: CaseState, side: Side, desk: Desk): ReadingResult {
-    const open = side === "visit" ? state.open.technician : state.open.operator;
-    const asking = open?.asking;
-    const yields =
-      asking?.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : undefined;
-    const language = side === "visit" ? state.technician?.language : state.operator.language;
-    const speaks = language ?? "en";
-    const offered =
-      asking === undefined
-        ? []
-        : choicesFor(asking, state, desk.knowledge).flatMap((choice) =>
-            choice.state === undefined
-              ? []
-              : [{ state: choice.state, title: desk.words(choice.label, speaks) }],
-          );
-    return reader.read(text, {
-      languages: [speaks, ...desk.shop.languages.filter((one) => one !== speaks)],
-      now: desk.now,
-      ...(state.machine.volts === undefined ? {} : { volts: state.machine.volts }),
-      ...(yields === undefined ? {} : { expecting: { observation: yields, offered } }),
-    });
   }
 
   function wordsOf(incoming: Incoming): string | null {
@@ -145,12 +129,17 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     return { ...desk, remembered: { machines, ...(has === undefined ? {} : { has }) } };
   }
 
-  async function inCase(id: string, side: Side, incoming: Incoming): Promise<Received> {
+  async function inCase(
+    id: string,
+    side: Side,
+    incoming: Incoming,
+    known: readonly CaseHappening[] = [],
+  ): Promise<Received> {
     const fresh = directory.case(id) === null;
     let toast: Phrase | undefined;
     await commit({ kind: "case", id }, incoming.update, (document, at) => {
       const desk = deskFor(side, incoming, at);
-      const first = document === null && fresh ? [opened(incoming, desk)] : [];
+      const first = document === null && fresh ? [opened(incoming, desk), ...known] : [];
       if (document === null && !fresh) return null;
       const stamp = { at, by: incoming.from.id, update: incoming.update };
       const state = foldCase(id, [
@@ -158,7 +147,7 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
         ...first.map((happening) => stamped(happening, stamp)),
       ]);
       const words = wordsOf(incoming);
-      const reading = words === null ? null : read(words, state, side, desk);
+      const reading = words === null ? null : readWords(reader, words, { state, side, desk });
       const heard = { incoming, reading, member: memberOf(incoming) };
       const replied = side === "operator" ? relayed(state, heard, desk) : null;
       const decision = replied ?? turns[side](state, heard, desk);
@@ -184,11 +173,24 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
     return inCase(chance.caseId(), "operator", incoming);
   }
 
+  /** Whoever scans a machine's code goes on with their case about it, or begins one. */
+  function atMachine(machine: KnownMachine, incoming: Incoming): Promise<Received> {
+    const own = directory
+      .cases({ operator: incoming.from.id, open: true })
+      .find((one) => one.figures.profile === machine.id);
+    const { facts, id: profile } = machine;
+    const described = { type: "machine.described", facts, profile } as const;
+    return inCase(own?.id ?? chance.caseId(), "operator", incoming, [described]);
+  }
+
   async function pressed(press: Press, incoming: Incoming, member: Member | null) {
     if (press.case === undefined) return lobby.pressed(press, incoming, member);
     const summary = directory.case(press.case);
     if (press.act === "start-link" && member !== null) {
       return phone.link(press.case, incoming, member);
+    }
+    if (press.act === "sticker" && member !== null) {
+      return stickers.make(press.case, incoming, member);
     }
     const side = sideOf(press, incoming, member);
     const own = summary?.operator.id === incoming.from.id;
@@ -199,6 +201,8 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   async function command(name: string, argument: string, incoming: Incoming) {
     const member = memberOf(incoming);
     if (name === "start" && argument !== "") {
+      const machine = stickers.machineOf(argument);
+      if (machine !== null) return atMachine(machine, incoming);
       const joined = await phone.join(argument, incoming, languageOf(incoming));
       return joined ?? lobby.join(argument, incoming);
     }

@@ -73,6 +73,13 @@ export interface DutyShift {
   readonly until: number;
 }
 
+/** A machine with a printed code; whoever scans it reports trouble on that machine. */
+export interface Sticker {
+  /** What stands in the link; unguessable, so that nobody tries machines out. */
+  readonly code: string;
+  readonly machine: KnownMachine;
+}
+
 export interface ShopDocument extends Ledger {
   readonly kind: "shop";
   readonly members: readonly Member[];
@@ -81,6 +88,7 @@ export interface ShopDocument extends Ledger {
   readonly counter?: { readonly chat: string; readonly topic?: number };
   /** Who has the call-outs when; of two for one moment the later entry counts. Absent: nobody. */
   readonly duty?: readonly DutyShift[];
+  readonly stickers?: readonly Sticker[];
   /** Signs button data; made once. */
   readonly secret: string;
 }

@@ -76,6 +76,16 @@ export interface JobSheet<Words> {
   }[];
 }
 
+/** A sticker for a machine: whoever scans it begins a chat in which that machine is known. */
+export interface MachineSticker<Words> {
+  readonly kind: "sticker";
+  readonly name: string;
+  readonly title: Words;
+  /** The address in the code. */
+  readonly link: string;
+  readonly lines: readonly Words[];
+}
+
 /** A table for spreadsheets; its first row names the columns. Ids and figures, no words. */
 export interface Table {
   readonly kind: "table";
@@ -89,6 +99,7 @@ export type Paper<Words> =
   | JobSheet<Words>
   | CausesCard<Words>
   | CircuitCard<Words>
+  | MachineSticker<Words>
   | Table;
 
 function wordBar<A, B>(bar: CauseBar<A>, word: (words: A) => B): CauseBar<B> {
@@ -126,6 +137,9 @@ function wordCauses<A, B>(card: CausesCard<A>, word: (words: A) => B): CausesCar
 /** The same paper with every piece of its words put into another form. */
 export function wordPaper<A, B>(paper: Paper<A>, word: (words: A) => B): Paper<B> {
   if (paper.kind === "table") return paper;
+  if (paper.kind === "sticker") {
+    return { ...paper, title: word(paper.title), lines: paper.lines.map(word) };
+  }
   if (paper.kind === "causes") return wordCauses(paper, word);
   if (paper.kind === "circuit") return { ...paper, circuit: wordCircuit(paper.circuit, word) };
   if (paper.kind === "calendar") {

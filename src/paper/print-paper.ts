@@ -6,6 +6,7 @@ import { drawCauses } from "./causes-picture.ts";
 import { drawCircuitCard } from "./circuit-card.ts";
 import { csvText } from "./csv.ts";
 import { jobSheetPdf } from "./job-sheet.ts";
+import { stickerPdf } from "./sticker.ts";
 
 export interface PrintedFile {
   readonly name: string;
@@ -31,6 +32,9 @@ export function createPrinter(
     }
     if (paper.kind === "table") {
       return { name: `${paper.name}.csv`, bytes: new TextEncoder().encode(csvText(paper.rows)) };
+    }
+    if (paper.kind === "sticker") {
+      return { name: `${paper.name}.pdf`, bytes: await stickerPdf(paper, rightToLeft) };
     }
     if (paper.kind === "causes") {
       return { name: `${paper.name}.png`, bytes: await drawCauses({ ...paper, rightToLeft }) };

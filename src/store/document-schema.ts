@@ -10,6 +10,7 @@ import type {
   Role,
   SentMessage,
   ShopDocument,
+  Sticker,
 } from "../domain/documents.ts";
 import { caseEvent } from "./case-event-schema.ts";
 import { outboxEntry } from "./effect-schema.ts";
@@ -30,6 +31,8 @@ const invite = exactly<Invite>()(z.object({ digest: text, role, expires: z.numbe
 const dutyShift = exactly<DutyShift>()(
   z.object({ person: text, from: z.number(), until: z.number() }),
 );
+
+const sticker = exactly<Sticker>()(z.object({ code: text, machine }));
 
 /** The file's own `format` is looked at before; here it is any number. */
 const ledger = {
@@ -67,6 +70,7 @@ export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<Document
       invites: list(invite),
       counter: z.object({ chat: text, topic: z.int().exactOptional() }).exactOptional(),
       duty: list(dutyShift).exactOptional(),
+      stickers: list(sticker).exactOptional(),
       secret: text,
     }),
   ),

@@ -112,6 +112,10 @@ const paper = exactly<Paper<Phrase>>()(
       bars: list(bar),
       note: phrase.exactOptional(),
     }),
+    z.object({
+      ...{ kind: z.literal("sticker"), name: text, title: phrase, link: text },
+      lines: list(phrase),
+    }),
     z.object({ kind: z.literal("circuit"), name: text, circuit: circuitWish }),
     z.object({
       kind: z.literal("table"),

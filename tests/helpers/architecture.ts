@@ -58,7 +58,7 @@ export const rules: readonly Rule[] = [
   {
     folder: "paper",
     own: ["domain", "wording"],
-    packages: ["@resvg/resvg-js", "pdfkit", "sharp", "fontkit", "node:"],
+    packages: ["@resvg/resvg-js", "pdfkit", "sharp", "fontkit", "uqr", "node:"],
     because: "pictures and paper are made from facts and words",
   },
   {

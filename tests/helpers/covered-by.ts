@@ -1,5 +1,6 @@
 /** Source files whose test stands under another name, because both are one behaviour. */
 export const coveredBy: Readonly<Record<string, string>> = {
+  "src/cases/read-words.ts": "tests/cases/office.test.ts",
   "src/cases/case-of.ts": "tests/cases/office.test.ts",
   "src/cases/cancelled.ts": "tests/cases/postman.test.ts",
   "src/cases/delivery.ts": "tests/cases/postman.test.ts",
@@ -182,6 +183,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/reading/understand.ts": "tests/reading/reader.test.ts",
   "src/reading/units.ts": "tests/reading/numbers.test.ts",
   "src/domain/case-events.ts": "tests/domain/fold-case.test.ts",
+  "src/talk/sticker.ts": "tests/cases/stickers.test.ts",
   "src/talk/advance.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/alarm.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/answer.ts": "tests/talk/operator-turn.test.ts",
