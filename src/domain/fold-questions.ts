@@ -1,4 +1,4 @@
-import type { EventOf } from "./case-events.ts";
+import type { Asking, EventOf } from "./case-events.ts";
 import type { CaseState, GivenAnswer, OpenQuestion } from "./case-state.ts";
 import { askingKey } from "./case-state.ts";
 import type { Report } from "./evidence.ts";
@@ -36,20 +36,31 @@ export function applyQuestion(
     askedAt: event.at,
     before: event.before ?? [],
   };
-  const id =
-    event.asking.about === "check"
-      ? event.asking.check
-      : event.asking.about === "act"
-        ? event.asking.act
-        : null;
+  const id = idOf(event.asking);
+  const asked = event.to === "operator" ? withoutUnanswered(state, key) : state.askedNow;
   return {
     ...state,
     revision: event.revision,
     aboutMore: event.aboutMore ?? state.aboutMore,
     open: { ...state.open, [event.to]: question },
-    askedNow: id === null || state.askedNow.includes(id) ? state.askedNow : [...state.askedNow, id],
+    askedNow: id === null || asked.includes(id) ? asked : [...asked, id],
     askedEver: [...state.askedEver, { asking: event.asking, to: event.to }],
   };
+}
+
+const idOf = (asking: Asking): string | null =>
+  asking.about === "check" ? asking.check : asking.about === "act" ? asking.act : null;
+
+/**
+ * What counts as asked in this epoch once another question takes the place of the open one, which
+ * nobody has answered: that one may come again.
+ * @param key the question that comes; the same one again changes nothing. Absent: none comes.
+ */
+export function withoutUnanswered(state: CaseState, key?: string): readonly string[] {
+  const open = state.open.operator;
+  if (open === null || askingKey(open.asking) === key) return state.askedNow;
+  const id = idOf(open.asking);
+  return state.askedNow.filter((one) => one !== id);
 }
 
 function closes(open: OpenQuestion | null, key: string): boolean {

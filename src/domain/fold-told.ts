@@ -14,6 +14,7 @@ type Told = Exclude<
       | "answer.given"
       | "answer.withdrawn"
       | "act.done"
+      | "step.undone"
     >
 >;
 
@@ -21,6 +22,16 @@ type Told = Exclude<
 function isAbout(state: CaseState, about: string): boolean {
   const open = state.open.operator?.asking.about;
   return open === about || (open === "known" && about === "kind");
+}
+
+/** Which question facts about a machine answer. */
+function machineAsked({ kind, fuel }: EventOf<"machine.described">["facts"]): string {
+  if (kind !== undefined) return "kind";
+  return fuel === undefined ? "nothing" : "fuel";
+}
+
+function wroteIn({ wrote }: CaseState, language: string): CaseState["wrote"] {
+  return { language, messages: wrote?.language === language ? wrote.messages + 1 : 1 };
 }
 
 /** Plain facts: what somebody told or sent. */
@@ -35,9 +46,11 @@ export function applyTold(state: CaseState, event: Told): CaseState {
   });
   switch (event.type) {
     case "machine.described": {
-      const about = event.facts.kind === undefined ? "fuel" : "kind";
       const machine = { ...state.machine, ...event.facts };
-      return answered(about, { machine, profile: event.profile ?? state.profile });
+      return answered(machineAsked(event.facts), {
+        machine,
+        profile: event.profile ?? state.profile,
+      });
     }
     case "words.said":
       return { ...state, words: [...state.words, event.text] };
@@ -117,11 +130,8 @@ export function applyTold(state: CaseState, event: Told): CaseState {
         ...state,
         notes: [...state.notes, { text: event.text, from: event.from, at: event.at }],
       };
-    case "language.heard": {
-      const { language } = event;
-      const messages = state.wrote?.language === language ? state.wrote.messages + 1 : 1;
-      return { ...state, wrote: { language, messages } };
-    }
+    case "language.heard":
+      return { ...state, wrote: wroteIn(state, event.language) };
     case "language.offered":
       return { ...state, languagesOffered: [...state.languagesOffered, event.language] };
     case "language.changed":

@@ -1,5 +1,6 @@
 import type { EventOf } from "./case-events.ts";
 import type { CaseState } from "./case-state.ts";
+import { withoutUnanswered } from "./fold-questions.ts";
 
 export type Visit = EventOf<
   | "case.assigned"
@@ -69,6 +70,7 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
           cause: event.cause,
           correction: event.correction,
         },
+        askedNow: withoutUnanswered(state),
         open: { operator: null, technician: null },
       };
     case "case.reopened":

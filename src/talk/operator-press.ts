@@ -65,9 +65,12 @@ function leadTo(state: CaseState, asking: Asking, given: Given): Decision {
 }
 
 /** What the ways out of a question do, by the name on their buttons. */
-export const menuActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
+const menuActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
   more: (state, { desk }) => showMore(state, desk),
-  return: (state, { desk }) => showOpen(state, desk),
+  return: (state, given) =>
+    state.open.operator === null
+      ? repeatOpen(state, phrase("here-we-are"), given)
+      : showOpen(state, given.desk),
   back: goBack,
   change: (state, { desk }) => listAnswers(state, desk),
   pause: (state) => pause(state),
@@ -82,6 +85,12 @@ export const menuActs: Readonly<Record<string, (state: CaseState, given: Given) 
   "safe-now": (state, given) =>
     proceed(state, { happenings: [{ type: "safety.answered", clear: true }], before: [] }, given),
 };
+
+/** The way out of that name, or null: names come from outside as well. */
+export function menuAct(name: string, state: CaseState, given: Given): Decision | null {
+  const act = Object.hasOwn(menuActs, name) ? menuActs[name] : undefined;
+  return act === undefined ? null : act(state, given);
+}
 
 /** Goes on where the interview was left. */
 export function resume(state: CaseState, given: Given): Decision {
@@ -121,5 +130,5 @@ export function press(state: CaseState, pressed: Press, given: Given): Decision 
   if (pressed.act === "answer") return answer(state, pressed.value ?? "", given);
   if (pressed.act === "show") return showCheck(state, pressed.value ?? "", given.desk.knowledge);
   if (pressed.act === "withdraw") return withdraw(state, pressed.value ?? "", given);
-  return menuActs[pressed.act]?.(state, given) ?? nothingToDo;
+  return menuAct(pressed.act, state, given) ?? nothingToDo;
 }

@@ -7,7 +7,7 @@ import type { Desk, Heard } from "./desk.ts";
 import { takeFile } from "./files.ts";
 import { repeatOpen } from "./more-menu.ts";
 import { withLanguage } from "./operator-language.ts";
-import { type Given, goOn, menuActs, press } from "./operator-press.ts";
+import { type Given, goOn, menuAct, press } from "./operator-press.ts";
 import { openingLines, words } from "./operator-words.ts";
 import { proceed } from "./proceed.ts";
 
@@ -43,10 +43,19 @@ function content(state: CaseState, what: IncomingContent, given: Given): Decisio
   }
 }
 
+/** Commands that are ways out of a question. */
+const commandActs: ReadonlyMap<string, string> = new Map([
+  ["start", "repeat"],
+  ["person", "person"],
+  ["back", "back"],
+  ["stop", "stop"],
+]);
+
 function command(state: CaseState, name: string, given: Given): Decision {
-  const act = { start: "repeat", person: "person", back: "back", stop: "stop" }[name];
-  if (act !== undefined && state.askedEver.length > 0)
-    return menuActs[act]?.(state, given) ?? nothingToDo;
+  const act = commandActs.get(name);
+  if (act !== undefined && (state.askedEver.length > 0 || act === "person")) {
+    return menuAct(act, state, given) ?? nothingToDo;
+  }
   if (name === "start") {
     return proceed(state, { happenings: [], before: openingLines(state, given.desk) }, given);
   }
@@ -60,10 +69,23 @@ function remembered(state: CaseState, desk: Desk): CaseHappening[] {
   return isNew && has.length > 0 ? [{ type: "equipment.told", has }] : [];
 }
 
+/** Buttons that go on with the interview. */
+const goesOn = new Set(["answer", "back", "withdraw", "return", "safe-now"]);
+
+/** Whoever answers, or tells something, has ended their pause; words see to that themselves. */
+function woken(state: CaseState, { what }: Heard["incoming"]): CaseHappening[] {
+  if (state.interview !== "paused") return [];
+  const wakes =
+    what.kind === "press"
+      ? what.press !== null && goesOn.has(what.press.act)
+      : what.kind === "location" || what.kind === "contact";
+  return wakes ? [{ type: "interview.resumed" }] : [];
+}
+
 /** One message, press or file from the operator of a case: what follows from it. */
 export function operatorTurn(state: CaseState, heard: Heard, desk: Desk): Decision {
   const given = { heard, desk };
-  const known = remembered(state, desk);
+  const known = [...remembered(state, desk), ...woken(state, heard.incoming)];
   const decided = content(advance(state, known, heard), heard.incoming.what, given);
   const both = together({ happenings: known, effects: [] }, decided);
   return withLanguage(state, both, given);

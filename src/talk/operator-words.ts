@@ -9,7 +9,7 @@ import { DONT_KNOW, SKIP } from "./choices.ts";
 import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { repeatOpen } from "./more-menu.ts";
-import { answer, type Given, goOn, menuActs, resume } from "./operator-press.ts";
+import { answer, type Given, goOn, menuAct, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
 import { ambiguousQuestion, matchTyped, sameWords } from "./typed.ts";
 import { dangers, factsIn, notedLines, reportWords } from "./understand.ts";
@@ -33,7 +33,10 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
 
 function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
   const act = commandActs[command];
-  if (act !== undefined) return menuActs[act]?.(state, given) ?? null;
+  // Before anything was asked there is nothing to go back to: the greeting comes first.
+  const isEarly = state.askedEver.length === 0 && (act === "back" || act === "more");
+  if (isEarly) return null;
+  if (act !== undefined) return menuAct(act, state, given);
   if (command !== "dont-know" || state.open.operator === null) return null;
   const passable = takeAnswer(state.open.operator.asking, DONT_KNOW, {
     state,
@@ -84,8 +87,8 @@ export function words(state: CaseState, text: string, given: Given): Decision {
   if (reading !== null && dangers(reading, state, desk.knowledge).length > 0) {
     return goOn(state, { happenings: heardIn(state, text, given), before: [] }, given);
   }
-  if (state.interview === "paused") return resume(state, given);
-  if (isWayOn(state, text, desk)) return menuActs["safe-now"]?.(state, given) ?? nothingToDo;
+  if (state.interview === "paused") return wordsAfterPause(state, text, given);
+  if (isWayOn(state, text, desk)) return menuAct("safe-now", state, given) ?? nothingToDo;
   if (reading?.command) {
     const decided = byCommand(state, reading.command, given);
     if (decided !== null) return decided;
@@ -116,6 +119,21 @@ export function words(state: CaseState, text: string, given: Given): Decision {
     { happenings: [said, ...facts], before, ...answeredBy(facts, state, desk) },
     given,
   );
+}
+
+/** Any word ends a pause; what it says counts, and who wants a person or an end gets that. */
+function wordsAfterPause(state: CaseState, text: string, given: Given): Decision {
+  const { heard, desk } = given;
+  const [, ...facts] = heardIn(state, text, given);
+  const command = heard.reading?.command ?? null;
+  const typed =
+    state.open.operator === null
+      ? null
+      : matchTyped(state.open.operator.asking, text, { state, desk });
+  if (facts.length === 0 && command === null && typed === null) return resume(state, given);
+  const woken: CaseHappening[] = [{ type: "interview.resumed" }];
+  const after = advance(state, woken, heard);
+  return together({ happenings: woken, effects: [] }, words(after, text, given));
 }
 
 /** A question whose answer came among free words shows it. */

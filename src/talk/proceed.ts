@@ -8,6 +8,7 @@ import { endingMessage } from "./ending.ts";
 import { nextQuestion } from "./next-question.ts";
 import { answeredMessage, questionMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
+import { stillOpen } from "./still-open.ts";
 
 /** What an operator's message came to, before anything is said back. */
 export interface Outcome {
@@ -74,6 +75,22 @@ function withEnd(progress: Progress, because: string, heard: Heard): Progress {
   };
 }
 
+/** The same question once more, at the bottom of the chat; its buttons stay good. */
+function askStill(
+  { state, happenings }: Progress,
+  { asking, revision }: OpenQuestion,
+  { before, desk }: { readonly before: readonly Line[]; readonly desk: Desk },
+): Decision {
+  const message = questionMessage(state, { asking, revision, aboutMore: null, before }, desk);
+  return {
+    happenings,
+    effects: [
+      say(state.operator, message, questionSlot(asking)),
+      ...(state.shopTold ? slipEffects(state, desk) : []),
+    ],
+  };
+}
+
 /**
  * Goes on after whatever the operator sent: shows the answer on the old question, asks the next
  * one, or ends. The counter's slip follows along once the shop has the case.
@@ -88,6 +105,8 @@ export function proceed(
     state: advance(state, outcome.happenings, heard),
     happenings: outcome.happenings,
   };
+  const open = outcome.answered === undefined ? stillOpen(start.state, desk.knowledge) : null;
+  if (open !== null) return askStill(start, open, { before: outcome.before, desk });
   const first = nextQuestion(start.state, desk);
   const ended = first.kind === "end" ? withEnd(start, first.because, heard) : start;
   const following = first.kind === "end" ? nextQuestion(ended.state, desk) : first;

@@ -1,13 +1,14 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import { askingKey, type CaseState } from "../domain/case-state.ts";
 import type { Line } from "../domain/effects.ts";
-import type { Knowledge, StateCondition } from "../domain/knowledge.ts";
+import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import type { Next } from "../domain/triage.ts";
 import type { Reporter } from "../domain/vocabulary.ts";
 import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { AT_MACHINE, placeOf, plainState } from "./place.ts";
+import { AT_MACHINE, placeOf } from "./place.ts";
+import { holds } from "./still-open.ts";
 
 type Trip = Extract<Asking, { about: "trip" }>;
 
@@ -28,13 +29,6 @@ function lastTrip(state: CaseState): { readonly trip: Trip; readonly at: number 
   const at = state.askedEver.findLastIndex((asked) => asked.asking.about === "trip");
   const asking = state.askedEver[at]?.asking;
   return asking?.about === "trip" ? { trip: asking, at } : null;
-}
-
-function holds(state: CaseState, conditions: readonly StateCondition[]): boolean {
-  return conditions.every((condition) => {
-    const told = plainState(state, condition.observation);
-    return told === null || condition.anyOf.includes(told);
-  });
 }
 
 function isOpen(state: CaseState, id: string, knowledge: Knowledge): boolean {

@@ -1,7 +1,12 @@
 import { createEngineRoom } from "../../src/cases/engine-room.ts";
 import { openSpeech } from "../../src/commands/speech.ts";
 import { openWorkshop } from "../../src/commands/workshop.ts";
-import { type Asking, type CaseHappening, stamped } from "../../src/domain/case-events.ts";
+import {
+  type Asking,
+  type CaseEvent,
+  type CaseHappening,
+  stamped,
+} from "../../src/domain/case-events.ts";
 import type { CaseState } from "../../src/domain/case-state.ts";
 import type { Member } from "../../src/domain/documents.ts";
 import type { PlannedEffect, Press } from "../../src/domain/effects.ts";
@@ -51,6 +56,8 @@ export class Dialog {
   /** Messages sent anew to the operator; edits do not count. */
   sentToOperator = 0;
   toast: string | null = null;
+  /** Everything that happened, in order. */
+  readonly events: CaseEvent[] = [];
   /** Everything that was decided to happen outside, in order. */
   readonly effects: PlannedEffect[] = [];
   private clock = 1_700_000_000_000;
@@ -107,7 +114,9 @@ export class Dialog {
       decision.toast === undefined ? null : speech.wording.phrase(decision.toast, this.language);
     for (const happening of decision.happenings) {
       const stamp = { at: this.clock, by, update: `u${this.count}` };
-      this.state = applyEvent(this.state, stamped(happening, stamp));
+      const event = stamped(happening, stamp);
+      this.events.push(event);
+      this.state = applyEvent(this.state, event);
     }
     this.effects.push(...decision.effects);
     for (const effect of decision.effects) this.show(effect);
