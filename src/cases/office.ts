@@ -15,7 +15,7 @@ import { lobbyCommands } from "../talk/lobby.ts";
 import { operatorTurn } from "../talk/operator-turn.ts";
 import { relayed } from "../talk/relay.ts";
 import { visitTurn } from "../talk/visit-turn.ts";
-import { caseOf, promptedCase, type Side } from "./case-of.ts";
+import { caseOf, caseOfFile, promptedCase, type Side } from "./case-of.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import type { Lobby } from "./lobby.ts";
@@ -165,7 +165,11 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   }
 
   async function words(incoming: Incoming, member: Member | null): Promise<Received> {
-    const about = caseOf(directory, incoming.from.id, member);
+    const person = incoming.from.id;
+    const about =
+      incoming.what.kind === "file"
+        ? caseOfFile(directory, { person, now: incoming.sentAt }, member)
+        : caseOf(directory, person, member);
     if (about !== null) return inCase(about.id, about.side, incoming);
     // Where there is no case, changed words are no news.
     if (incoming.what.kind === "edited") return {};

@@ -158,6 +158,9 @@ export interface CaseState {
   /** The digest of the link that is still unused. */
   readonly link: string | null;
   readonly history: readonly HistoryLine[];
+  /** The case as it stood when the visit began, and what has happened since; null: before a visit. */
+  readonly ground: CaseState | null;
+  readonly since: readonly CaseEvent[];
 }
 
 /** A stable name for what a question is about, so that it is not asked twice. */
@@ -232,6 +235,8 @@ export const emptyState = (id: string): CaseState => ({
   hands: 0,
   link: null,
   history: [],
+  ground: null,
+  since: [],
 });
 
 /** What the engine is given: the standing reports and the acts. */

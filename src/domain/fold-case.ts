@@ -1,10 +1,11 @@
-import type { CaseEvent } from "./case-events.ts";
+import type { CaseEvent, EventOf } from "./case-events.ts";
 import type { CaseState } from "./case-state.ts";
 import { emptyState } from "./case-state.ts";
 import { applyCounter, type CounterEvent, isCounterEvent, isHistory } from "./fold-counter.ts";
 import { applyAct, applyAnswer, applyQuestion } from "./fold-questions.ts";
 import { applyTold } from "./fold-told.ts";
 import { applyVisit } from "./fold-visit.ts";
+import { keepGround, withoutStep } from "./undo-step.ts";
 
 /** The state that the events of one case add up to, in the order in which they happened. */
 export function foldCase(id: string, events: readonly CaseEvent[]): CaseState {
@@ -14,11 +15,31 @@ export function foldCase(id: string, events: readonly CaseEvent[]): CaseState {
 /** Adds one event. */
 export function applyEvent(state: CaseState, event: CaseEvent): CaseState {
   const { at, by, type } = event;
-  const after = isCounterEvent(event) ? applyCounter(state, event) : applyCaseEvent(state, event);
-  return isHistory(type) ? { ...after, history: [...after.history, { at, by, type }] } : after;
+  const after = applyAny(state, event);
+  const history = isHistory(type) ? [...after.history, { at, by, type }] : after.history;
+  return event.type === "step.undone"
+    ? { ...after, history }
+    : { ...after, history, ...keepGround(state, { ...after, history }, event) };
 }
 
-function applyCaseEvent(state: CaseState, event: Exclude<CaseEvent, CounterEvent>): CaseState {
+function applyAny(state: CaseState, event: CaseEvent): CaseState {
+  if (event.type === "step.undone") return undo(state, event);
+  return isCounterEvent(event) ? applyCounter(state, event) : applyCaseEvent(state, event);
+}
+
+/** The visit once more from its beginning, without the step that was taken back. */
+function undo(state: CaseState, event: EventOf<"step.undone">): CaseState {
+  const { ground, revision } = state;
+  if (ground === null) return state;
+  const again = withoutStep(state, event.of).reduce(applyEvent, { ...ground, ground, since: [] });
+  // A button of the step that was taken back must not fit the one that is put next.
+  return { ...again, revision: Math.max(revision, again.revision) };
+}
+
+function applyCaseEvent(
+  state: CaseState,
+  event: Exclude<CaseEvent, CounterEvent | EventOf<"step.undone">>,
+): CaseState {
   switch (event.type) {
     case "case.opened":
       return {

@@ -35,6 +35,7 @@ const history: ReadonlySet<CaseEvent["type"]> = new Set([
   "case.taken-back",
   "visit.started",
   "visit.cut-short",
+  "step.undone",
   "cause.confirmed",
   "case.closed",
   "case.reopened",

@@ -13,6 +13,8 @@ export type ShopHappening =
       readonly outcome: "fine" | "not-fine" | "could-not";
       readonly why?: string;
     }
+  /** The technician takes a step of the visit back: everything that this update did. */
+  | { readonly type: "step.undone"; readonly of: string }
   /** The visit ended without the repair: something was missing. */
   | { readonly type: "visit.cut-short"; readonly missing: string }
   /** What the work took; a later one replaces what it names. */

@@ -71,6 +71,7 @@ const visitEvents = [
     outcome: z.enum(["fine", "not-fine", "could-not"]),
     why: text.exactOptional(),
   }),
+  event("step.undone", { of: text }),
   event("visit.cut-short", { missing: text }),
   event("work.told", {
     minutes: z.number().exactOptional(),

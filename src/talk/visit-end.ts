@@ -2,12 +2,13 @@ import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Arg, PlannedEffect } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
+import { lastStep } from "../domain/undo-step.ts";
 import { advance } from "./advance.ts";
 import { type Decision, line, phrase, say } from "./decision.ts";
 import { handBackName, handBackOutcome, nextHandBack, untestedLines } from "./hand-back.ts";
 import { slipEffects } from "./slip.ts";
 import { complaintOf } from "./solved.ts";
-import { type Given, put, technicianOf } from "./visit-proceed.ts";
+import { type Given, goOn, put, technicianOf } from "./visit-proceed.ts";
 import { causeWords, recordEffects } from "./visit-record.ts";
 
 /** The repair, or the act, after which it ran; else the words for what it was and what was done. */
@@ -70,11 +71,16 @@ function closeWhenSafe(
   return prefixed(happenings, next);
 }
 
-/** It ran and started again: what is left is to give it back safely. Not yet: it stays open. */
+/**
+ * It ran and started again: what is left is to give it back safely. Not yet: it stays open, what was
+ * said to have made it run is taken back, and the plan goes on.
+ */
 export function ran(state: CaseState, value: string, given: Given): Decision {
   if (value === "yes") return closeWhenSafe(state, [], given);
+  const of = lastStep(state);
+  const on = goOn(state, of === null ? [] : [{ type: "step.undone", of }], given);
   const stays = { lines: [line(phrase("stays-open", { number: state.id }))] };
-  return { happenings: [], effects: [say(technicianOf(state), stays)] };
+  return { ...on, effects: [say(technicianOf(state), stays), ...on.effects] };
 }
 
 type HandBack = Extract<Asking, { about: "hand-back" }>;

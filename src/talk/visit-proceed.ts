@@ -94,9 +94,10 @@ export function goOn(
   const { desk, heard } = given;
   const after = advance(state, happenings, heard);
   const reports = happenings.flatMap((one) => (one.type === "answer.given" ? [one.report] : []));
+  const undone = happenings.some((one) => one.type === "step.undone");
   const lines = reports.flatMap((report) => verdictLines(report, after, desk));
   const moved =
-    reports.length === 0
+    reports.length === 0 && !undone
       ? []
       : movedLines(
           desk.triage(state, "technician").ranking,
@@ -104,8 +105,12 @@ export function goOn(
         );
   const closing = closeStep(state, resultOf(state, reports, desk), desk);
   const step = nextStep(after, desk);
-  const before =
-    step === null ? [...lines, ...moved, line(phrase("plan-at-end"))] : [...lines, ...moved];
+  const before = [
+    ...(undone ? [line(phrase("taken-back"), "heading")] : []),
+    ...lines,
+    ...moved,
+    ...(step === null ? [line(phrase("plan-at-end"))] : []),
+  ];
   const asked = put(after, step ?? { about: "cause" }, before, desk);
   return {
     happenings: [...happenings, ...asked.happenings],

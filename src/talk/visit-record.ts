@@ -98,7 +98,7 @@ function recordButtons(state: CaseState, desk: Desk): (readonly Button[])[] {
 export function recordEffects(state: CaseState, desk: Desk): PlannedEffect[] {
   if (state.technician === null) return [];
   const message: Message = {
-    lines: [...recordLines(state), line(phrase("record-correct"))],
+    lines: [...recordLines(state), line(phrase("record-correct")), line(phrase("record-photos"))],
     buttons: recordButtons(state, desk),
   };
   return [revise(state.technician, message, slotOf(state))];

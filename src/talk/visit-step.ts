@@ -75,8 +75,8 @@ export function typedChoice(
 
 /** Ways on besides the results; at the end there is nothing left to skip. */
 function waysFor(asking: Asking): readonly string[] {
-  if (asking.about === "ran") return ["short", "found", "sheet"];
-  if (/^(hand-back|missing)/.test(asking.about)) return ["sheet"];
+  if (asking.about === "ran") return ["short", "found", "undo", "sheet"];
+  if (/^(hand-back|missing)/.test(asking.about)) return ["undo", "sheet"];
   return ["skip-step", "found", "short", "undo", "sheet"];
 }
 

@@ -1,6 +1,7 @@
 import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Press } from "../domain/effects.ts";
+import { lastStep } from "../domain/undo-step.ts";
 import { advance } from "./advance.ts";
 import { takeAnswer } from "./answer.ts";
 import { filesTo } from "./counter-turn.ts";
@@ -9,6 +10,7 @@ import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
 import { pictureTo } from "./pictures.ts";
 import { may } from "./rights.ts";
+import { slipEffects } from "./slip.ts";
 import { matchTyped } from "./typed.ts";
 import { factsIn } from "./understand.ts";
 import { actCured, confirmCause, remedyResult } from "./visit-close.ts";
@@ -54,16 +56,11 @@ function skip(state: CaseState, given: Given): Decision {
   return goOn(state, [{ type: "step.skipped", step }], given);
 }
 
-/** Takes the technician's newest reading back. */
+/** Takes the technician's newest step back, whatever it was, and puts the next one anew. */
 function undo(state: CaseState, given: Given): Decision {
-  const last = state.answers.findLast((one) => one.from === "technician");
-  if (last === undefined) return { ...nothingToDo, toast: phrase("nothing-before") };
-  const { observation, epoch } = last.report;
-  return goOn(
-    state,
-    [{ type: "answer.withdrawn", observation, epoch, reporter: "technician" }],
-    given,
-  );
+  const of = lastStep(state);
+  if (of === null) return { ...nothingToDo, toast: phrase("nothing-before") };
+  return goOn(state, [{ type: "step.undone", of }], given);
 }
 
 const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
@@ -177,10 +174,9 @@ export function visitTurn(state: CaseState, heard: Heard, desk: Desk): Decision 
     from: "technician",
     ...(what.caption === undefined ? {} : { caption: what.caption }),
   };
-  const kept = revise(
-    technicianOf(state),
-    { lines: [line(phrase("file-kept", { count: 1 }))] },
-    "visit-files",
-  );
-  return { happenings: [file], effects: [kept] };
+  const slot = `visit-files-${state.id}`;
+  const lines = [line(phrase("file-kept-with", { number: state.id }))];
+  const kept = revise(technicianOf(state), { lines }, slot);
+  const slips = slipEffects(advance(state, [file], heard), desk);
+  return { happenings: [file], effects: [kept, ...slips] };
 }

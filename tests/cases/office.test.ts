@@ -139,6 +139,36 @@ describe("who may do what, tried the forbidden way", () => {
   });
 });
 
+describe("photos of a technician", () => {
+  const photo = (id: string) => ({ kind: "file", file: { id, kind: "photo" } }) as const;
+  const filesOf = async (office: Awaited<ReturnType<typeof openOffice>>, id: string) =>
+    (await office.state(id)).files.map((one) => one.file.id);
+
+  it("still go to the case they closed, until the day is over", async () => {
+    const { office, id } = await handed();
+    await office.pressIn(DISPATCHER, id, "end", { value: "collected" });
+    await office.send(TECHNICIAN, photo("late"));
+    expect(await filesOf(office, id)).toEqual(["late"]);
+    expect((await office.heard(TECHNICIAN)).at(-1)).toContain(`Kept with case ${id}`);
+    await office.wait(13 * 60 * 60 * 1000);
+    await office.send(TECHNICIAN, photo("much later"));
+    expect(await filesOf(office, id)).toEqual(["late"]);
+  });
+
+  it("go to the machine they are at, where they are at one", async () => {
+    const { office, id } = await handed();
+    await office.say("7", "diesel compact tractor, one click, lights stay bright");
+    const [other] = office.directory.cases({ operator: "7" });
+    await office.pressIn(DISPATCHER, other?.id ?? "", "assign", { value: TECHNICIAN });
+    await office.pressIn(DISPATCHER, id, "end", { value: "collected" });
+    await office.send(TECHNICIAN, photo("of the first"));
+    await office.pressIn(TECHNICIAN, other?.id ?? "", "begin");
+    await office.send(TECHNICIAN, photo("of the second"));
+    expect(await filesOf(office, id)).toEqual(["of the first"]);
+    expect(await filesOf(office, other?.id ?? "")).toEqual(["of the second"]);
+  });
+});
+
 describe("a call by phone", () => {
   const NOTE = "Miller, baler tractor, only clicks, lights bright, lower meadow";
   async function called() {

@@ -99,6 +99,9 @@ export async function openOffice(languages: readonly string[] = ["en"]) {
 
   return {
     carryOver,
+    send,
+    /** Lets time pass, in milliseconds. */
+    wait: (milliseconds: number) => timers.advance(milliseconds),
     directory,
     say: (from: string, text: string) => send(from, { kind: "text", text }),
     command: (from: string, name: string, argument = "") =>

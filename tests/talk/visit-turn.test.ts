@@ -82,8 +82,20 @@ describe("the technician's visit", () => {
     const dialog = begun();
     while (!dialog.last("3").includes("Type the reading"))
       dialog.press("Could not do it, next", "3");
-    dialog.say("12.4 V", "3").press("Undo the last reading", "3");
+    dialog.say("12.4 V", "3").press("Undo the last step", "3");
     expect(dialog.state.answers.some((one) => one.from === "technician")).toBe(false);
+  });
+
+  it("takes back a step that was left out, and offers it again", () => {
+    const dialog = begun();
+    const offered = dialog.state.open.technician?.asking;
+    dialog.press("Could not do it, next", "3");
+    expect(dialog.state.open.technician?.asking).not.toEqual(offered);
+    dialog.press("Undo the last step", "3");
+    expect(dialog.last("3")).toContain("I took that back");
+    expect(dialog.state.open.technician?.asking).toEqual(offered);
+    dialog.press("Undo the last step", "3");
+    expect(dialog.toast).toContain("nothing before");
   });
 
   it("does not apply a result twice when its button is pressed again", () => {
@@ -112,7 +124,10 @@ describe("the technician's visit", () => {
     dialog.press(dialog.labels("3")[0] ?? "", "3");
     dialog.press("Done – it runs", "3").press("Not yet", "3");
     expect(dialog.state.closed).toBeNull();
-    expect(dialog.last("3")).toContain("stays open");
+    expect(dialog.shown.map((one) => one.rendered.text).join("\n")).toContain("stays open");
+    // What was said to have made it run did not: the plan goes on from there.
+    expect(dialog.state.remediesDone).toEqual([]);
+    expect(dialog.state.open.technician?.asking.about).not.toBe("ran");
   });
 
   it("takes a cause in the technician's own words", () => {
