@@ -1,0 +1,34 @@
+# reviewed: nobody yet
+
+### Zeichen für Einheiten, Wörter vor Zeilen und was Listen brauchen.
+
+# en: 0eeb8598
+unit-volt = V
+# en: 947cc294
+unit-ampere = A
+# en: 6728c6a0
+unit-celsius = °C
+# en: bc245776
+unit-hour = h
+# en: 1e27c4f1
+unit-bar = bar
+# Dichte der Batteriesäure, mit dem Säureheber gemessen
+# en: 52a44a31
+unit-gravity = kg/l
+# en: 962184f4
+unit-ohm = Ω
+# en: 4d732a62
+unit-rpm = U/min
+# en: 1041ffcd
+unit-minute = min
+# en: 72e44228
+unit-kilometre = km
+# Gewicht eines Hinweises
+# en: 63d9664b
+unit-deciban = dB
+
+# en: f4bf07e3
+mark-caution = Achtung:
+
+# en: 52478e59
+list-empty = nichts
