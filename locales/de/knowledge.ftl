@@ -2227,29 +2227,428 @@ state-fuel-drips-wet = Kraftstoff tropft oder es ist nass
 # en: 38cbdcaf
 observation-fuel-smell = Geruch und Farbe des Benzins
 
+# en: 9816c2ea
+state-fuel-smell-fresh = Frisch und klar
+
+# en: fc6276ea
+state-fuel-smell-stale = Sauer, wie Lack, oder dunkel
+
+# en: e4e7ca49
+observation-flooding-signs = Anzeichen, dass er abgesoffen ist
+
 # en: dc937b59
 state-flooding-signs-none = Keiner
+
+# en: 28fbfd5c
+state-flooding-signs-smell = Starker Benzingeruch am Auspuff
+
+# en: 748c854e
+state-flooding-signs-drips = Benzin tropft aus der Ansaugung
+
+# en: f657ef52
+observation-pump-sound = Geräusch der elektrischen Kraftstoffpumpe
+
+# en: 61eaaa6a
+state-pump-sound-runs = Läuft wie immer
+
+# en: 82d91a04
+state-pump-sound-silent = Nichts zu hören
+
+# en: ea290abf
+state-pump-sound-rattles = Laut oder rasselt
+
+# en: 79d709d2
+observation-last-use = Wann sie zuletzt lief
+
+# en: de5d3171
+state-last-use-hours = Vor Stunden
+
+# en: 2fe62094
+state-last-use-days = Vor Tagen
+
+# en: 131b80c1
+state-last-use-weeks = Vor Wochen
+
+# en: 03f44095
+state-last-use-months = Vor Monaten
+
+# en: f6687203
+observation-how-stopped = Wie sie zuletzt ausging
+
+# en: a79fd441
+state-how-stopped-switched-off-normally = Abgestellt wie immer
+
+# en: a62af767
+state-how-stopped-died-at-once = Schlagartig aus
+
+# en: 9273b3b4
+state-how-stopped-faded = Langsam abgestorben
+
+# en: 565ed584
+state-how-stopped-under-load = Unter Last abgestorben
+
+# en: 9c36c698
+state-how-stopped-would-not-stop = Wollte nicht ausgehen
+
+# en: f262e7ba
+observation-recent-event = Was kurz vorher war
+
+# en: 7722c9af
+state-recent-event-battery-removed = Batterie aus- oder eingebaut
+
+# en: be2b3f96
+state-recent-event-jump-started = Jemand hat Starthilfe gegeben
+
+# en: 298e509a
+state-recent-event-charged = Batterie geladen
+
+# en: a2b632b9
+state-recent-event-pressure-washed = Mit dem Hochdruckreiniger gewaschen
+
+# en: 2e0e80c5
+state-recent-event-welded = Daran geschweißt
+
+# en: fc18cdd9
+state-recent-event-hit-something = Irgendwo angestoßen
+
+# en: e145c5e8
+state-recent-event-tipped = Auf die Seite gekippt
+
+# en: 75d28c35
+state-recent-event-ran-dry = Tank leergefahren
+
+# en: 97cb502e
+state-recent-event-refuelled = Getankt
+
+# en: 46b56607
+state-recent-event-flooded = Im Wasser gestanden
+
+# en: 1319edb2
+state-recent-event-heavy-rain = Im Starkregen oder Schnee gestanden
+
+# en: f7a9ad2e
+state-recent-event-rodents-seen = Mäuse oder Ratten gesehen
+
+# en: 7c17b131
+state-recent-event-parts-replaced = Teile erneuert
+
+# en: 138076e4
+observation-recent-work = Arbeiten daran in letzter Zeit
 
 # en: dfcb7c16
 state-recent-work-battery-work = Batterie
 
+# en: d71fc9ce
+state-recent-work-cable-work = Kabel oder Masse
+
+# en: c2d50ba4
+state-recent-work-starter-work = Anlasser oder Magnetschalter
+
+# en: 8e923e44
+state-recent-work-switch-work = Zündschloss oder Sicherheitsschalter
+
+# en: 83b96668
+state-recent-work-wiring-work = Andere Kabel
+
+# en: c12b3fdc
+state-recent-work-fuel-work = Tank, Leitungen oder Filter
+
 # en: e364cccf
 state-recent-work-carburettor-work = Vergaser
+
+# en: 3bcb9c82
+state-recent-work-ignition-work = Kerze, Spule oder Unterbrecher
+
+# en: a57d0108
+state-recent-work-engine-work = Motor geöffnet
+
+# en: 43c21158
+state-recent-work-oil-work = Ölwechsel
+
+# en: e22ae21a
+state-recent-work-deck-work = Mähwerk oder Zapfwelle
+
+# en: c106d1c0
+observation-outdoors = Wetter an der Maschine
+
+# en: 0ec53894
+state-outdoors-hot = Heiß
+
+# en: 329d8172
+state-outdoors-mild = Mild
+
+# en: 17636dd6
+state-outdoors-frost = Frost
+
+# en: af146ec5
+state-outdoors-hard-frost = Starker Frost
+
+# en: e2e66608
+observation-battery-age = Alter der Batterie
+
+# en: 448fdac0
+state-battery-age-new = Unter zwei Jahren
+
+# en: 4824f51a
+state-battery-age-middle = Zwei bis vier Jahre
+
+# en: 62aa4706
+state-battery-age-old = Über vier Jahre
+
+# en: 38a040da
+observation-battery-goes-flat = Wird die Batterie von selbst leer?
 
 # en: 1ea442a1
 state-battery-goes-flat-no = Nein
 
+# en: a6b86e26
+state-battery-goes-flat-overnight = Über Nacht
+
+# en: f5eb5ae9
+state-battery-goes-flat-days = In ein paar Tagen
+
+# en: 7884602e
+state-battery-goes-flat-weeks = In ein paar Wochen
+
+# en: b385d200
+observation-injector-line-fuel = Diesel an der gelösten Einspritzleitung
+
+# en: 4cf5b47b
+state-injector-line-fuel-spurts = Es spritzt
+
+# en: 9efd6536
+state-injector-line-fuel-dribbles = Es tröpfelt
+
 # en: 67e1bca0
 state-injector-line-fuel-none = Nichts
+
+# en: bdb58b06
+observation-return-bubbles = Blasen im klaren Rücklaufschlauch
 
 # en: 63980060
 state-return-bubbles-none = Keine Blasen
 
+# en: 7cf444cc
+state-return-bubbles-bubbles = Blasen, unter Last mehr
+
+# en: 01685320
+observation-injector-test = Düsen am Prüfgerät
+
+# en: 987df719
+state-injector-test-good = Druck und Strahl richtig
+
+# en: 04e7f51c
+state-injector-test-bad = Tropfen, zu schwach oder falscher Strahl
+
+# en: b69fb333
+observation-crank-signal = Motordrehzahl am Diagnosegerät beim Durchdrehen
+
+# en: 51a70e2f
+state-crank-signal-shown = Gleichmäßige Drehzahl
+
+# en: 10c56f33
+state-crank-signal-none = Keine, oder sie springt
+
+# en: 4773d4f4
+observation-rail-pressure = Kraftstoffdruck am Diagnosegerät beim Durchdrehen
+
+# en: 7bcefc2f
+state-rail-pressure-builds = Baut sich auf
+
+# en: 5e1dfd5d
+state-rail-pressure-too-low = Bleibt zu niedrig
+
+# en: 03f2af77
+observation-work-since = Der Schaden und die letzte Arbeit
+
+# en: c4a357b8
+state-work-since-no-work = Es wurde nichts daran gemacht
+
+# en: b729e4fd
+state-work-since-before = Es war schon vor der Arbeit so
+
+# en: 53506795
+state-work-since-straight-after = Es kam gleich nach der Arbeit
+
+# en: 7e710dd6
+state-work-since-ran-after = Nach der Arbeit lief sie gut
+
+# en: 2fc7c368
+observation-smoke = Rauch aus dem Auspuff beim Durchdrehen
+
 # en: dc937b59
 state-smoke-none = Keiner
 
+# en: 3495e757
+state-smoke-white = Weiß
+
+# en: c6cfe6e4
+state-smoke-black = Schwarz
+
+# en: ec7d56a0
+state-smoke-blue = Blau
+
+# en: e3bdf0b1
+observation-bangs = Knallen aus Auspuff oder Ansaugung
+
+# en: 9f49b052
+state-bangs-none = Kein Knallen
+
+# en: fc516f1e
+state-bangs-bangs = Knallen oder Flamme
+
+# en: 0f122907
+observation-came-on = Wie der Schaden kam
+
+# en: 86488070
+state-came-on-suddenly = Von einem Mal aufs andere
+
+# en: b389d996
+state-came-on-gradually = Nach und nach, über Wochen
+
+# en: 0dac84f3
+observation-choke-effect = Was der Choke ändert
+
+# en: ff718573
+state-choke-effect-no-difference = Kein Unterschied
+
+# en: d76e2915
+state-choke-effect-only-with = Zündet oder läuft nur mit Choke
+
+# en: 1eae339a
+state-choke-effect-only-without = Besser ohne Choke
+
+# en: 6208aaa2
+observation-exhaust-puffs = Luft aus dem Auspuff beim Durchdrehen
+
+# en: 31bc981f
+state-exhaust-puffs-puffs = Es pufft
+
+# en: de07d0b3
+state-exhaust-puffs-hardly = Es kommt kaum etwas
+
+# en: 71485731
+observation-on-start = Was mit dem Schlüssel auf START passiert
+
+# en: 51b6ced6
+state-on-start-nothing = Gar nichts
+
+# en: b4bea008
+state-on-start-one-click = Ein Klack
+
+# en: 0f7de35e
+state-on-start-fast-clicks = Schnelles Klackern
+
+# en: 0a8b5b0d
+state-on-start-slow = Dreht langsam
+
+# en: 1bbfc18c
+state-on-start-turns-then-stops = Dreht ein Stück, dann Schluss
+
+# en: f2fa36eb
+state-on-start-uneven = Dreht ungleichmäßig
+
+# en: d3291b1b
+state-on-start-kicks-back = Schlägt zurück
+
+# en: 7ca64bd7
+state-on-start-spins-alone = Anlasser surrt nur
+
+# en: 12c14257
+state-on-start-grinds = Ratschen oder Kratzen
+
+# en: 13aebad2
+state-on-start-turns-no-fire = Dreht gut, zündet nicht
+
+# en: f9995213
+state-on-start-fires-then-dies = Zündet und stirbt ab
+
+# en: 0c791b1b
+state-on-start-runs-only-while-held = Läuft nur, solange der Schlüssel auf START gehalten wird
+
+# en: b38d3a81
+state-on-start-keeps-cranking = Anlasser hört nicht auf
+
+# en: bc9bfc12
+state-on-start-starts = Springt normal an
+
+# en: 9bfdcd94
+observation-engine-turns = Dreht sich der Motor selbst?
+
+# en: 06fdbec1
+state-engine-turns-normal = Ja, so schnell wie sonst
+
+# en: 4f626bb6
+state-engine-turns-slow = Langsam
+
+# en: 7dbe1205
+state-engine-turns-part-turn = Ein Stück weit
+
+# en: 1a4ecdf0
+state-engine-turns-no = Er dreht nicht
+
+# en: 1c18c6ef
+observation-click-sound = Was am Anlasser zu hören ist
+
 # en: c08ebd57
 state-click-sound-none = Kein Klacken
+
+# en: a8bed4bf
+state-click-sound-faint = Ein leises Klack
+
+# en: 554e6eb2
+state-click-sound-loud = Ein lautes Klack
+
+# en: 875c3158
+state-click-sound-repeated = Klackt immer wieder
+
+# en: 0982fe21
+observation-pattern = Wann es vorkommt
+
+# en: b5fefa23
+state-pattern-every-time = Jedes Mal
+
+# en: 32921492
+state-pattern-sometimes = Mal ja, mal nein
+
+# en: 39174115
+state-pattern-only-hot = Nur heiß
+
+# en: 2e9ff333
+state-pattern-only-cold = Nur kalt
+
+# en: 130e8031
+state-pattern-only-wet = Nur bei Nässe
+
+# en: 0ba2da31
+state-pattern-after-standing = Nur nach langem Stehen
+
+# en: 582e0fb5
+observation-lights-on = Licht bei Zündung EIN
+
+# en: 58aa311b
+state-lights-on-dead = Gar kein Licht
+
+# en: ea53b1cb
+state-lights-on-dim = Trüb
+
+# en: 9e496b1d
+state-lights-on-normal = So hell wie immer
+
+# en: e20dce69
+observation-lights-at-start = Licht, während der Schlüssel auf START steht
+
+# en: fa98a8e8
+state-lights-at-start-stay-bright = Bleibt hell
+
+# en: 746292d8
+state-lights-at-start-dim = Wird trüb
+
+# en: de4c4579
+state-lights-at-start-go-out = Geht aus
+
+# en: 1ba99ba3
+observation-controls-moved = Nachdem alle Hebel einmal bewegt wurden
 
 # en: 41f9d57c
 state-controls-moved-no-change = Keine Änderung
@@ -2257,14 +2656,41 @@ state-controls-moved-no-change = Keine Änderung
 # en: b45adc23
 state-controls-moved-then-started = Dann sprang sie an
 
+# en: 3818758b
+observation-jump-start = Nach der Starthilfe
+
 # en: 3376bd93
 state-jump-start-not-tried = Nicht probiert
+
+# en: 5861a0d5
+state-jump-start-cured = Sprang an und lief
+
+# en: 42c8a00f
+state-jump-start-helped-but-slow = Drehte besser, aber langsam
+
+# en: 12735f70
+state-jump-start-ran-then-died = Lief, dann ging sie aus
 
 # en: 41f9d57c
 state-jump-start-no-change = Keine Änderung
 
+# en: e8387507
+observation-at-machine = Sind Sie bei der Maschine?
+
+# en: 5bf4e376
+state-at-machine-yes = Ja, ich stehe daneben
+
+# en: 19b6432a
+state-at-machine-can-go = Nein, aber ich kann hingehen
+
 # en: 1ea442a1
 state-at-machine-no = Nein
+
+# en: cf945741
+state-at-machine-for-someone-else = Ich frage für jemand anderen
+
+# en: cf6b242c
+observation-neutral-switch-out-volts = Spannung am Ausgang des Leerlaufschalters bei START
 
 # en: d5a98cdb
 state-neutral-switch-out-volts-none = Unter 1 V
@@ -2275,6 +2701,9 @@ state-neutral-switch-out-volts-weak = 1 bis 8 V
 # en: e696f5f4
 state-neutral-switch-out-volts-good = Über 8 V
 
+# en: 717fdbf8
+observation-pto-switch-out-volts = Spannung am Ausgang des Zapfwellenschalters bei START
+
 # en: d5a98cdb
 state-pto-switch-out-volts-none = Unter 1 V
 
@@ -2283,6 +2712,9 @@ state-pto-switch-out-volts-weak = 1 bis 8 V
 
 # en: e696f5f4
 state-pto-switch-out-volts-good = Über 8 V
+
+# en: ac8fdf14
+observation-seat-switch-out-volts = Spannung am Ausgang des Sitzschalters bei START
 
 # en: d5a98cdb
 state-seat-switch-out-volts-none = Unter 1 V
@@ -2293,6 +2725,9 @@ state-seat-switch-out-volts-weak = 1 bis 8 V
 # en: e696f5f4
 state-seat-switch-out-volts-good = Über 8 V
 
+# en: 61958a0f
+observation-clutch-switch-out-volts = Spannung am Ausgang des Kupplungsschalters bei START
+
 # en: d5a98cdb
 state-clutch-switch-out-volts-none = Unter 1 V
 
@@ -2301,6 +2736,9 @@ state-clutch-switch-out-volts-weak = 1 bis 8 V
 
 # en: e696f5f4
 state-clutch-switch-out-volts-good = Über 8 V
+
+# en: 97ed9a4d
+observation-brake-switch-out-volts = Spannung am Ausgang des Bremsschalters bei START
 
 # en: d5a98cdb
 state-brake-switch-out-volts-none = Unter 1 V
@@ -2311,8 +2749,23 @@ state-brake-switch-out-volts-weak = 1 bis 8 V
 # en: e696f5f4
 state-brake-switch-out-volts-good = Über 8 V
 
+# en: 56914b8f
+observation-stud-start-volts = Spannung am Batteriebolzen des Magnetschalters bei START
+
 # en: e5167a79
 state-stud-start-volts-none = Unter 2 V
+
+# en: c7636fe7
+state-stud-start-volts-low = 2 bis 8 V
+
+# en: 296270a0
+state-stud-start-volts-sags = 8 bis 9,4 V
+
+# en: 6775bc69
+state-stud-start-volts-good = Über 9,4 V
+
+# en: 5ce526a6
+observation-trigger-start-volts = Spannung am kleinen Anschluss des Magnetschalters bei START
 
 # en: d5a98cdb
 state-trigger-start-volts-none = Unter 1 V
@@ -2323,133 +2776,1105 @@ state-trigger-start-volts-weak = 1 bis 8 V
 # en: e696f5f4
 state-trigger-start-volts-good = Über 8 V
 
+# en: 18cf6746
+observation-starter-start-volts = Spannung am Anschluss des Anlassers bei START
+
 # en: d5a98cdb
 state-starter-start-volts-none = Unter 1 V
+
+# en: 697b21f0
+state-starter-start-volts-low = 1 bis 7,5 V
+
+# en: 92cf7e78
+state-starter-start-volts-sags = 7,5 bis 9 V
 
 # en: 8b5ed47f
 state-starter-start-volts-good = Über 9 V
 
+# en: cc469923
+observation-ground-drop-volts = Spannung vom Motorblock zum Minuspol bei START
+
 # en: caf12bf7
 state-ground-drop-volts-good = Unter 0,2 V
+
+# en: 8f094654
+state-ground-drop-volts-look-into = 0,2 bis 0,7 V
+
+# en: 0709d83e
+state-ground-drop-volts-bad = 0,7 bis 8 V
 
 # en: e696f5f4
 state-ground-drop-volts-open = Über 8 V
 
+# en: 6c6ee3da
+observation-minus-clamp-drop-volts = Spannung vom Minuspol zu seiner Klemme bei START
+
 # en: 1d273080
 state-minus-clamp-drop-volts-good = Unter 0,1 V
+
+# en: 50ab306e
+state-minus-clamp-drop-volts-look-into = 0,1 bis 0,3 V
 
 # en: 3769b130
 state-minus-clamp-drop-volts-bad = Über 0,3 V
 
+# en: a1ec5de5
+observation-plus-clamp-drop-volts = Spannung vom Pluspol zu seiner Klemme bei START
+
 # en: 1d273080
 state-plus-clamp-drop-volts-good = Unter 0,1 V
+
+# en: 50ab306e
+state-plus-clamp-drop-volts-look-into = 0,1 bis 0,3 V
 
 # en: 3769b130
 state-plus-clamp-drop-volts-bad = Über 0,3 V
 
+# en: 4d86fb17
+observation-starter-amps = Strom des Anlassers
+
+# en: b17aa2e3
+state-starter-amps-none = Unter 20 A
+
+# en: e2afab08
+state-starter-amps-low = 20 bis 60 A
+
+# en: 0962c348
+state-starter-amps-normal = 60 bis 300 A
+
+# en: a961e304
+state-starter-amps-high = Über 300 A
+
+# en: f7cae8cc
+observation-battery-rest-volts = Batteriespannung in Ruhe
+
+# en: ca740f0d
+state-battery-rest-volts-gone = Unter 9,5 V
+
+# en: 869b9e2c
+state-battery-rest-volts-cell-down = 9,5 bis 11 V
+
+# en: d9dffd01
+state-battery-rest-volts-flat = 11 bis 12 V
+
+# en: b2ede6c1
+state-battery-rest-volts-low = 12 bis 12,4 V
+
+# en: 5ae06f89
+state-battery-rest-volts-good = 12,4 bis 12,9 V
+
+# en: e5635adf
+state-battery-rest-volts-not-rested = Über 12,9 V
+
+# en: cba50f6e
+observation-battery-start-volts = Batteriespannung mit dem Schlüssel auf START
+
+# en: fa4e2267
+state-battery-start-volts-collapses = Unter 8 V
+
+# en: f7ed997b
+state-battery-start-volts-sags = 8 bis 9,6 V
+
+# en: 38090bfb
+state-battery-start-volts-holds = 9,6 bis 11,8 V
+
+# en: 5449ed4b
+state-battery-start-volts-no-load = Über 11,8 V
+
+# en: bf607d7c
+observation-load-test = Batterie unter Last
+
+# en: d9720c00
+state-load-test-passes = Besteht
+
+# en: c5d50770
+state-load-test-fails = Besteht nicht
+
+# en: 63966ec4
+observation-cell-spread = Säuredichte, höchste minus niedrigste Zelle
+
+# en: 5a89390e
+state-cell-spread-even = Unter 0,050
+
+# en: 0ea7662b
+state-cell-spread-one-low = 0,050 oder mehr
+
 ## Prüfungen
+
+# en: a21c7fe0
+check-look-at-air-filter = Luftfilter
+
+# en: 527a001c
+check-look-at-air-filter-ask = Machen Sie das Luftfiltergehäuse auf, und sehen Sie hinein. Ist der Filter sauber, schmutzig, oder zu, nass oder angefressen?
+
+# en: 6dae871c
+check-look-at-air-filter-how = Schlüssel abziehen. Sehen Sie auch in das Rohr dahinter, ob ein Nest oder ein Lappen drin ist. Ohne Filter nicht laufen lassen.
+
+# en: 2f8a80da
+check-look-at-exhaust = Auspufföffnung
+
+# en: 42152fc3
+check-look-at-exhaust-ask = Sehen Sie sich das Auspuffende an. Ist es frei, oder ist da ein Nest, Dreck, ein Lappen, oder ist es zerdrückt?
+
+# en: 2b5f62dc
+check-look-at-exhaust-how = Motor aus und kalt; nichts hineinstecken.
+
+# en: 3d51bbee
+check-read-contactor-out = Ausgang des Schützes
+
+# en: 2c623201
+check-read-contactor-out-ask = Wie viel Volt am Ausgangsbolzen des Schützes, Schlüssel auf START?
+
+# en: 8115bf77
+verdict-read-contactor-out-passes = Das Schütz gibt den Strom weiter: Kabel zum Anlasser oder der Anlasser.
+
+# en: 21283fba
+verdict-read-contactor-out-lossy = Im Schütz oder davor geht Spannung verloren. Mit seinem Batteriebolzen vergleichen.
+
+# en: 86b820f2
+verdict-read-contactor-out-open = Das Schütz schließt nicht: kein Befehl, Spule unterbrochen oder Kontakte verbrannt.
+
+# en: 1e85ae1b
+check-read-cable-to-earth = Pluskabel gegen Masse
+
+# en: b632dc19
+check-read-cable-to-earth-ask = Beide Kabel von der Batterie ab, alles aus. Wie viel Ohm vom Pluskabel zum blanken Motormetall?
+
+# en: c3e25a17
+check-read-cable-to-earth-how = Das Kabel nie wieder anklemmen, solange es einen Schluss zeigt. Suchen Sie den Kabelschuh, der anliegt, dann einen Magnetschalter, der nicht losgelassen hat.
+
+# en: 8e6940f5
+verdict-read-cable-to-earth-short = Glatter Schluss: Kabelschuh oder Kabel liegt an Metall, oder die Kontakte im Magnetschalter sind geschlossen.
+
+# en: e527237e
+verdict-read-cable-to-earth-something-on = Etwas zieht Strom, oder ein Kabel ist blank. Sicherungen eine nach der anderen ziehen.
+
+# en: 5cea7a49
+verdict-read-cable-to-earth-clear = Kein Schluss am dicken Kabel.
+
+# en: 9a692dbd
+check-ask-spark-at-clamp = Funke am Batteriekabel
+
+# en: 9b9f15ec
+check-ask-spark-at-clamp-ask = Wenn in letzter Zeit ein Batteriekabel angeklemmt wurde und alles aus war: Gab es einen Funken?
+
+# en: ed7125d1
+check-ask-spark-at-clamp-how = Nur aus der Erinnerung. Nicht noch einmal probieren.
+
+# en: b867b4b7
+check-look-at-intake-joint = Verbindung vom Vergaser zum Motor
+
+# en: adb85966
+check-look-at-intake-joint-ask = Sind Muttern, Dichtungen und Gummi zwischen Vergaser und Motor fest und heil?
+
+# en: d398e150
+check-ask-charge-lamp = Ladelampe
+
+# en: 58cd6f9b
+check-ask-charge-lamp-ask = Ging die Ladelampe oder das Batteriezeichen aus, als sie zuletzt lief?
 
 # en: 263f1922
 check-look-at-alternator-belt = Keilriemen der Lichtmaschine
 
+# en: 408389a9
+check-look-at-alternator-belt-ask = Schlüssel abziehen. Ist der Keilriemen der Lichtmaschine da, stramm und nicht blank?
+
+# en: 53a03dfb
+check-look-at-alternator-belt-how = Motor aus und kalt. In der Mitte mit dem Daumen drücken; etwa eine Daumenbreite ist richtig.
+
+# en: c7c22b59
+check-read-charging = Ladespannung
+
+# en: f21b0b37
+check-read-charging-ask = Wie viel Volt an der Batterie, Motor auf Arbeitsdrehzahl?
+
+# en: 21d4f7ab
+check-read-charging-how = Etwa 0,1 V mehr je 10 Grad kälter. Noch einmal mit Licht messen, und vom Gehäuse der Lichtmaschine zum Minuspol: dort ist 0,2 V die Grenze.
+
+# en: 833c7900
+verdict-read-charging-charging = Sie lädt.
+
+# en: 9c59ab78
+verdict-read-charging-weak = Lädt wenig: Riemen, Verbindungen oder Regler; mit Verbrauchern noch einmal messen.
+
+# en: 6fa5d9f4
+verdict-read-charging-none = Lädt nicht: Riemen, Stecker, Erregerkabel, Sicherung, dann Lichtmaschine oder Spule.
+
+# en: 32ce764b
+verdict-read-charging-too-much = Überladen, wenn es warm ist: Regler oder seine Masse. Bei großer Kälte darf es etwas über das obere Ende hinausgehen.
+
+# en: 1162b1a3
+check-look-at-choke = Chokeklappe
+
+# en: 4b90b4a3
+check-look-at-choke-ask = Bewegen Sie den Chokehebel, und sehen Sie am Vergaser auf Zugende und Klappe. Geht die Klappe ganz zu und wieder auf?
+
+# en: ec45745b
+check-look-at-choke-how = Schlüssel abgezogen, Motor kalt. Oft sieht man sie, wenn der Luftfilterdeckel ab ist; danach wieder drauf.
+
+# en: 2a2dcb2b
+check-look-at-joints = Beide Enden beider Kabel
+
+# en: a99d64f2
+check-look-at-joints-ask = Sehen Sie sich beide Enden beider Batteriekabel an, auch dort, wo das schwarze am Motor sitzt. Was sehen Sie?
+
+# en: 0ec8a2f0
+check-look-at-joints-how = Versuchen Sie, jede Klemme mit der Hand zu drehen, ohne Werkzeug. Wenn es geht, schicken Sie ein Foto von allen vier Enden.
+
+# en: 4a31d216
+check-look-at-controls = Alle Hebel und Pedale wie zum Starten
+
+# en: edd109e1
+check-look-at-controls-ask = Sehen Sie sich jeden Hebel, jedes Pedal und jeden Schalter an der Maschine an. Steht alles so, wie die Betriebsanleitung es zum Starten sagt?
+
+# en: aa1d91b7
+check-look-at-controls-how = Jeden einmal bewegen und zurückstellen; nicht nur hinsehen.
+
 # en: 0cd08b1e
 check-look-at-stop-button = Not-Aus-Knopf
+
+# en: 0fb5b2a0
+check-look-at-stop-button-ask = Ist der rote Not-Aus-Knopf herausgezogen? Sehen Sie nach, ob es einen zweiten gibt.
 
 # en: ce795f35
 check-look-at-bar = Sicherheitsbügel oder Haltebügel
 
+# en: 73a5dd62
+check-look-at-bar-ask = Ist beim Starten der Sicherheitsbügel ganz unten oder der Haltebügel gehalten?
+
 # en: c34e444c
 check-look-for-bubbles = Luft im Diesel
+
+# en: 2426d9d0
+check-look-for-bubbles-ask = Entlüftungsschraube am Filter eine Umdrehung auf, Handpumpe betätigt. Kommen Blasen oder Schaum?
+
+# en: c2606852
+check-feel-primer = Handpumpe
+
+# en: 0f505990
+check-feel-primer-ask = Drücken Sie die Handpumpe am Kraftstofffilter oder an der Pumpe zwanzigmal. Wird sie fest, oder bleibt sie weich?
+
+# en: 7d2c9e45
+check-feel-primer-how = Motor kalt, Schlüssel abgezogen. Es wird nichts geöffnet.
+
+# en: 71b00900
+check-ask-other-key = Anderer Schlüssel oder PIN
+
+# en: 3f950e55
+check-ask-other-key-ask = Wurde nach einer Minute ohne Schlüssel ein anderer Schlüssel oder noch einmal die PIN probiert?
+
+# en: 428e6cf3
+check-read-reader = Auslesegerät
+
+# en: 24ed30fe
+check-read-reader-ask = Zündung EIN, Auslesegerät angesteckt. Antwortet das Steuergerät? Jeden Code als SPN und FMI aufschreiben.
+
+# en: 5f56c3c2
+check-read-reader-how = FMI 3 ist Spannung zu hoch, 4 zu niedrig, 5 Strom zu klein (offen), 6 zu groß (Schluss), 2 unregelmäßig. SPN 168 ist die Batteriespannung: die zuerst beheben, sie macht weitere Codes.
+
+# en: f2d02652
+verdict-read-reader-alive = Das Steuergerät lebt: seinen Codes nachgehen, Batteriespannung zuerst.
+
+# en: 2d28829e
+verdict-read-reader-dead = Keine Antwort: Versorgung, Masse oder Sicherung des Steuergeräts, dann der Stecker, dann das Steuergerät selbst.
+
+# en: dcd9356f
+check-read-controller-feed = Versorgung des Steuergeräts
+
+# en: f1c2810e
+check-read-controller-feed-ask = Wie viel Volt zwischen Plus- und Masse-Pin am Stecker des Steuergeräts, Zündung EIN?
+
+# en: d2aaa59f
+check-read-controller-feed-how = Unter Last: Eine Prüflampe über den Pins muss hell brennen.
+
+# en: 9d6c188a
+verdict-read-controller-feed-sound = Versorgung gut: Sensoren, Stecker, dann das Steuergerät.
+
+# en: c3f79223
+verdict-read-controller-feed-faulty = Versorgung schlecht: Sicherung, Hauptrelais, Masse oder ein Stecker.
+
+# en: 37a6c446
+check-see-cylinder-liquid = Flüssigkeit im Zylinder
+
+# en: fcad6fdf
+check-see-cylinder-liquid-ask = Kerze oder Düse heraus, Motor langsam mit der Stange gedreht. Kommt Öl, Benzin oder Wasser?
+
+# en: 2740af4f
+check-see-cylinder-liquid-how = Lappen über das Loch, Gesicht weg, keine Funken in der Nähe. Es kann ein Liter kommen.
 
 # en: 04f7ac15
 check-ask-oil-grade = Sorte des Motoröls
 
+# en: 06947064
+check-ask-oil-grade-ask = Welches Öl ist im Motor? Die Zahl vor dem W auf dem Kanister, oder eine einzelne Zahl.
+
+# en: e655c132
+verdict-ask-oil-grade-fits-frost = 0W dreht bis -35, 5W bis -30 Grad: nicht zu dick.
+
+# en: ce900037
+verdict-ask-oil-grade-to-minus-20 = 10W dreht bis -25, 15W bis -20 Grad; darunter ist es zu dick.
+
+# en: 8dfefeaf
+verdict-ask-oil-grade-too-thick = 20W dreht bis -15, 25W bis -10, ein Einbereichsöl bei Frost kaum noch: zu dick für einen kalten Morgen.
+
+# en: 2894f70d
+check-turn-by-hand = Motor mit der Stange drehen
+
+# en: 1644781c
+check-turn-by-hand-ask = Schlüssel abgezogen, Kerzenkabel oder Abstellung gesichert. Lässt sich der Motor mit einer Stange an der Kurbelwelle drehen?
+
+# en: 27312686
+check-look-at-oil = Öl am Peilstab
+
+# en: d84d2f43
+check-look-at-oil-ask = Ziehen Sie den Ölpeilstab. Wie sieht das Öl aus, und wie hoch steht es?
+
+# en: d7a0f0fd
+check-look-at-oil-how = Motor kalt, Maschine gerade. Abwischen, hineinschieben, wieder ziehen.
+
+# en: 5e86e57e
+check-see-drive-turns = Messer oder Zapfwelle drehen mit
+
+# en: d1bf4afe
+check-see-drive-turns-ask = Als der Anlasser den Motor bei ausgeschalteter Zapfwelle drehte: Drehten Messer oder Zapfwelle mit?
+
+# en: 686ba108
+check-take-load-off = Riemen und Kupplungen ab
+
+# en: 95486e87
+check-take-load-off-ask = Wenn Riemen und Kupplungen einzeln abgenommen sind: Dreht der Motor mit der Stange frei?
+
 # en: 66a1329c
 check-look-at-belts = Riemen und Riemenscheiben
+
+# en: d570a211
+check-look-at-belts-ask = Sehen Sie sich bei abgezogenem Schlüssel die Riemen an. Ist einer verbrannt oder blank, oder hat er beim Starten gequietscht oder geraucht?
 
 # en: 3e2ffd59
 check-look-at-tap = Kraftstoffhahn
 
+# en: 721f673b
+check-look-at-tap-ask = Suchen Sie den Kraftstoffhahn unter dem Tank oder am Filter. Ist er ganz offen?
+
+# en: 602f6878
+check-look-at-tap-how = Hebel in Richtung der Leitung heißt offen. Viele Maschinen haben einen, an den keiner denkt.
+
+# en: 67e786ae
+check-hear-fuel-valve = Abschaltventil am Vergaser
+
+# en: 8092c2de
+check-hear-fuel-valve-ask = Drehen Sie den Schlüssel ein paar Mal von AUS auf EIN. Klackt etwas am Vergaser?
+
+# en: 30fd6253
+check-hear-fuel-valve-how = Den Schlüssel nicht auf START drehen. Ein Zweiter kann am Motor horchen, solange sich nichts dreht.
+
+# en: fe086ad2
+check-read-fuel-valve = Spannung am Abschaltventil
+
+# en: dd3091de
+check-read-fuel-valve-ask = Wie viel Volt zwischen dem Kabel des Abschaltventils und dem Motorblock, Zündung EIN?
+
+# en: be109801
+verdict-read-fuel-valve-feed-bad = Erst Sicherung, Kabel, Stecker oder Schalter: Auch ein neues Ventil ginge nicht auf.
+
+# en: 95af4148
+verdict-read-fuel-valve-valve-bad = Es hat Strom: Klackt es jetzt nicht, liegt es am Ventil.
+
+# en: 1b8d01b3
+check-look-at-fuse = Hauptsicherung und ihr Halter
+
+# en: 6d3673c7
+check-look-at-fuse-ask = Suchen Sie die Hauptsicherung nahe der Batterie oder dem Anlasser. Ist ihr Draht ganz, sitzt sie fest und sauber?
+
+# en: bd3b8f74
+check-look-at-fuse-how = Schlüssel abziehen. Sicherung ziehen, Draht und beide Kontakte ansehen, wieder hineindrücken. Eine neue nur mit derselben Zahl.
+
 # en: 7e421c38
 check-ask-fuse-again = Was eine neue Sicherung machte
+
+# en: fbdfcf7e
+check-ask-fuse-again-ask = Wurde eine neue Sicherung eingesetzt, und hat sie gehalten?
+
+# en: 553dff03
+check-ask-fuse-again-how = Sagen Sie nur, was war. Nicht eine Sicherung nach der anderen hineinstecken.
+
+# en: 48b33a3d
+check-read-fuse-out = Hinter der Hauptsicherung
+
+# en: 2e75816d
+check-read-fuse-out-ask = Wie viel Volt hinter der Hauptsicherung, Zündung EIN?
+
+# en: f3b2d80b
+check-read-fuse-out-how = Schwarz an den Minuspol, Licht an, damit etwas zieht. Schmelzdrähte am Anlasser zählen auch als Sicherung.
+
+# en: 3ba683bc
+verdict-read-fuse-out-sound = Die Sicherung gibt die Batteriespannung weiter.
+
+# en: 654b5650
+verdict-read-fuse-out-lossy = Vor dem Sicherungshalter oder darin geht Spannung verloren.
+
+# en: 246531ed
+verdict-read-fuse-out-open = Keine Versorgung: Sicherung, Schmelzdraht, Halter oder das Kabel davor.
 
 # en: 6ad02267
 check-ask-gas-bottle = Noch Gas da
 
+# en: 84866d0d
+check-ask-gas-bottle-ask = Wie viel Gas ist noch da? Vergleichen Sie das Gewicht der Flasche oder die Anzeige mit einer vollen.
+
+# en: c2e62f9b
+check-ask-gas-bottle-how = Keine Flamme, nicht rauchen. Wenn Sie Gas riechen: Flasche zu, weggehen und anrufen.
+
+# en: 2d4da357
+check-look-at-gas-valve = Ventil der Gasflasche
+
+# en: 4f7fa2c7
+check-look-at-gas-valve-ask = Ist das Ventil der Flasche ganz offen, und der Hahn an der Maschine auch?
+
+# en: 1915abe9
+check-look-at-gas-valve-how = Es geht links herum auf. Zu schnell geöffnet, machen manche Flaschen von selbst zu: zudrehen und langsam öffnen.
+
 # en: 26302a33
 check-look-at-gas-frost = Eis am Regler
+
+# en: 2b5cc8d0
+check-look-at-gas-frost-ask = Ist der Gasregler oder die Flasche weiß vereist?
+
+# en: 59baccbe
+check-hear-gas-lock = Gas-Absperrventil
+
+# en: a4766ea1
+check-hear-gas-lock-ask = Drehen Sie den Schlüssel ein paar Mal von AUS auf EIN. Klackt etwas am Gasventil?
+
+# en: 4c64be82
+check-read-gas-pressure = Gasdruck
+
+# en: 90e23232
+check-read-gas-pressure-ask = Ist der Gasdruck hinter dem Regler beim Durchdrehen so, wie der Hersteller ihn will?
+
+# en: 451d2dee
+check-read-gas-pressure-how = Nur mit Gas-Ausbildung. Lecksuchspray auf jede Verbindung, die offen war.
+
+# en: db252594
+check-hand-back-bridges = Überbrückungen weg, Stecker drauf
+
+# en: 0e4a0a03
+check-hand-back-bridges-ask = Sind alle Prüfkabel und Notkabel weg, alle Stecker drauf, alle Abdeckungen wieder dran?
+
+# en: ac83c199
+verdict-hand-back-bridges-open = Herausnehmen, dann die anderen Prüfungen machen.
+
+# en: a694d24f
+check-hand-back-gear = Dreht nicht mit eingelegtem Gang
+
+# en: db1eaf57
+check-hand-back-gear-ask = Räder verkeilt, niemand in der Nähe, nach Betriebsanleitung. Gang eingelegt, Schlüssel kurz auf START. Bleibt der Anlasser still?
+
+# en: 3b617a38
+verdict-hand-back-gear-unsafe = So darf sie nicht zurück: Leerlaufschalter, seine Einstellung und Kabel.
+
+# en: da72ffe9
+check-hand-back-pto = Dreht nicht mit eingeschalteter Zapfwelle
+
+# en: 1ab1b00b
+check-hand-back-pto-ask = Niemand in der Nähe, nichts angehängt, nach Betriebsanleitung. Zapfwelle oder Mähwerk eingeschaltet, Schlüssel kurz auf START. Bleibt der Anlasser still?
+
+# en: 34fd7b3a
+verdict-hand-back-pto-unsafe = So darf sie nicht zurück: Zapfwellenschalter, seine Einstellung und Kabel.
+
+# en: 9519f8b4
+check-hand-back-seat = Dreht nicht ohne jemanden auf dem Sitz
+
+# en: ea94ba43
+check-hand-back-seat-ask = Räder verkeilt, Antrieb getrennt, nach Betriebsanleitung. Vom Sitz aufstehen, Füße auf der Plattform, Schlüssel kurz auf START. Bleibt der Anlasser still?
+
+# en: 54703530
+check-hand-back-seat-how = Manche Maschinen drehen absichtlich auch ohne Fahrer, wenn sie im Leerlauf sind und die Bremse angezogen ist: nach Betriebsanleitung gehen.
+
+# en: cb4c7d80
+verdict-hand-back-seat-unsafe = Wenn die Betriebsanleitung es nicht erlaubt, darf sie so nicht zurück: Sitzschalter und Kabel.
+
+# en: 32e76e3a
+check-hand-back-clutch = Dreht nicht ohne getretene Kupplung
+
+# en: 37e77334
+check-hand-back-clutch-ask = Räder verkeilt, Leerlauf, nach Betriebsanleitung. Kupplung losgelassen, Schlüssel kurz auf START. Bleibt der Anlasser still?
+
+# en: 2a623db6
+verdict-hand-back-clutch-unsafe = Wenn die Betriebsanleitung es nicht erlaubt, darf sie so nicht zurück: Kupplungsschalter und seine Einstellung.
+
+# en: d2ad6dbd
+check-hand-back-brake = Dreht nicht mit gelöster Bremse
+
+# en: 1aa32a01
+check-hand-back-brake-ask = Räder verkeilt, Leerlauf, nach Betriebsanleitung. Bremse gelöst, Schlüssel kurz auf START. Bleibt der Anlasser still?
+
+# en: e6c10b3f
+verdict-hand-back-brake-unsafe = Wenn die Betriebsanleitung es nicht erlaubt, darf sie so nicht zurück: Bremsschalter und seine Einstellung.
+
+# en: 28ea5faf
+check-hand-back-three-starts = Drei Starts, einer heiß
+
+# en: c8e0a088
+check-hand-back-three-starts-ask = Springt sie vom Sitz aus dreimal hintereinander an, davon einmal heiß?
+
+# en: cc657aa7
+check-hand-back-three-starts-how = Zwischen kalten Versuchen zwei Minuten Pause; im Freien laufen lassen.
+
+# en: 5c42a6d4
+verdict-hand-back-three-starts-again = Noch nicht behoben: messen, solange der Fehler da ist.
+
+# en: c58d3953
+check-hand-back-charging = Ladespannung
+
+# en: 3c336e25
+check-hand-back-charging-ask = Motor auf Arbeitsdrehzahl, Licht an, Messgerät an den Polen. Liegt die Ladespannung im guten Bereich?
+
+# en: 69cb28e9
+verdict-hand-back-charging-look = Die Batterie wäre bald wieder leer oder ausgekocht: erst das Laden in Ordnung bringen.
 
 # en: 25a58883
 check-hand-back-why-flat = Warum die Batterie leer war
 
+# en: a6d79952
+check-hand-back-why-flat-ask = Wenn die Batterie leer war: Weiß man, warum? Lange gestanden, etwas angelassen, nicht geladen, Ruhestrom, schlechte Klemme?
+
+# en: 75e31fb5
+verdict-hand-back-why-flat-again = Ladespannung und Ruhestrom messen, sonst kommt es wieder.
+
 # en: d428b0f7
 check-see-points = Unterbrecherkontakte
+
+# en: 3bec3a1d
+check-see-points-ask = Kappe ab. Sind die Kontakte sauber und blank, und gehen sie auf und zu, wenn der Motor dreht?
+
+# en: b9093f17
+check-see-points-how = Nach langem Stehen sind die Kontakte oft nur belegt; ein Streifen saubere Pappe dazwischen kann reichen.
 
 # en: 33a7c8d3
 check-see-distributor = Verteilerkappe und Verteilerfinger
 
+# en: bf119806
+check-see-distributor-ask = Sind Kappe, Finger und Schleifkohle sauber, trocken, ohne Risse, Grünspan oder Rost?
+
+# en: 75b0ddd0
+check-hear-impulse = Schnapper am Magnetzünder
+
+# en: fc9a7100
+check-hear-impulse-ask = Hat der Magnetzünder beim Drehen wie sonst ein- oder zweimal je Umdrehung geschnappt oder geklackt?
+
+# en: 0038a0e1
+check-see-spark-kill-wire-off = Funke ohne Abstellkabel
+
+# en: d30723ce
+check-see-spark-kill-wire-off-ask = Abstellkabel an der Spule ab, Prüfer zwischen Kabel und Kerze. Springt beim Durchdrehen ein starker Funke?
+
+# en: f85f22f5
+check-see-spark-kill-wire-off-how = Bereit sein, mit dem Choke oder am Kraftstoffhahn abzustellen: Der Schlüssel stellt den Motor jetzt nicht ab. Kabel danach wieder anstecken.
+
+# en: acc4f420
+verdict-see-spark-kill-wire-off-wire-guilty = Die Spule ist gut: Abstellkabel, Zündschloss oder ein Sicherheitsschalter nimmt den Funken weg.
+
+# en: e4a5228a
+verdict-see-spark-kill-wire-off-coil-guilty = Immer noch kein Funke: Spule, ihr Luftspalt, Kontakte oder Magnete.
+
+# en: bfd35f2a
+check-read-kill-wire = Abstellkabel gegen Masse
+
+# en: f415d125
+check-read-kill-wire-ask = Abstellkabel an der Spule ab, Messgerät auf Ohm gegen Masse, Zündung EIN, jemand auf dem Sitz. Offen, an Masse, oder wechselt es mit einem Schalter?
+
+# en: a8b34668
+check-read-kill-wire-how = Sitz-, Mähwerk- und Bremsschalter einzeln betätigen, und nichts abziehen, was dann ab bleibt.
+
 # en: 46f383b6
 check-ask-engine-switch = Schalter am Motor selbst
+
+# en: 20ab2e88
+check-ask-engine-switch-ask = Gibt es außer dem Schlüssel einen Schalter oder Hebel am Motor oder Holm mit ON/OFF, RUN/STOP? Wie steht er?
+
+# en: 441e51d0
+check-read-coil-feed = Versorgung der Spule
+
+# en: caa29d8d
+check-read-coil-feed-ask = Wie viel Volt zwischen dem Versorgungsanschluss der Spule und dem Block, Zündung EIN, Kontakte geschlossen?
+
+# en: 6ade706e
+check-read-coil-feed-how = Dann noch einmal mit dem Schlüssel auf START: Manche Spulen bekommen dann über ein anderes Kabel Strom.
+
+# en: 02eefe0b
+check-see-flywheel-key = Keil im Schwungrad
+
+# en: 670f5dcd
+check-see-flywheel-key-ask = Schwungradmutter ab. Stehen die Nuten von Schwungrad und Kurbelwelle übereinander, und ist der Keil ganz?
 
 # en: 586a4420
 check-see-lead-order = Reihenfolge der Kerzenkabel
 
+# en: 271a066e
+check-see-lead-order-ask = Kabel nach Zündfolge, Zündmarken am Kompressionstakt von Zylinder eins übereinander. Richtig?
+
+# en: 485a5d8d
+check-see-spark = Funke mit dem Prüfer
+
+# en: 972e8ba8
+check-see-spark-ask = Prüfer zwischen Kabel und Kerze, Kerze bleibt drin. Springt beim Durchdrehen ein starker Funke?
+
+# en: a6d9e3c9
+check-see-spark-how = Schlüssel, Stoppschalter und Startsperren wie im Lauf. Mindestens 4 mm Strecke; eine Kerze, die am Block liegt, zeigt weniger, als sie unter Druck können muss.
+
+# en: 7bf9eac6
+verdict-see-spark-sparks = Die Zündung macht Funken: Kraftstoff, Zündzeitpunkt und Kompression kommen als Nächstes.
+
+# en: 4c36c6fa
+verdict-see-spark-no-spark = Als Nächstes das Abstellkabel ab; erst dann Kerze, Kontakte und Spule.
+
+# en: 9b1d14ee
+check-see-plug = Die Kerze selbst
+
+# en: 8f63812c
+check-see-plug-ask = Ist die Kerze nach zehn Sekunden Durchdrehen trocken, nass oder verrußt?
+
+# en: 428cb482
+verdict-see-plug-starved = Es kommt kein Kraftstoff hinein: dem Kraftstoff nachgehen.
+
+# en: 780210ed
+verdict-see-plug-wetted = Kraftstoff kommt hinein, verbrennt aber nicht: Funke, abgesoffen, schlechtes Benzin, Kompression.
+
+# en: 7ec00661
+verdict-see-plug-fouled = Zu fett oder verölt: Luftfilter, Choke, Ringe; erst eine neue Kerze.
+
+# en: e2b12e09
+check-look-at-plug-cap = Kerzenstecker
+
+# en: fbcc34f5
+check-look-at-plug-cap-ask = Sitzt der Stecker des dicken Kabels auf jeder Kerze ganz drauf, ohne Riss und ohne Fraßstelle?
+
+# en: f2010708
+check-look-at-plug-cap-how = Schlüssel abgezogen, Motor kalt. Ansehen und auf den Stecker drücken; nichts abziehen.
+
 # en: 1b8559d9
 check-spark-with-new-plug = Funke mit neuer Kerze
+
+# en: 7c57e7a6
+check-spark-with-new-plug-ask = Eine neue Kerze aus dem Wagen am Kabel, Gewinde an blankem Metall, weg vom Kerzenloch. Ist der Funke jetzt stark?
 
 # en: be2c56a5
 check-look-at-switch-plugs = Sicherheitsschalter, ihre Stecker und Kabel
 
+# en: eeee899b
+check-look-at-switch-plugs-ask = Sehen Sie sich die Sicherheitsschalter unter dem Sitz, an Pedalen, Hebeln und Getriebe an. Ist ein Stecker ab, ein Kabel angefressen, steckt Dreck oder Gras drin?
+
+# en: b56ea837
+check-look-at-switch-plugs-how = Schlüssel abgezogen. Nur ansehen, nichts abziehen. Auch dort, wo zuletzt jemand gearbeitet hat.
+
+# en: 37805a76
+check-read-key-feed = Versorgung des Zündschlosses
+
+# en: 50715d79
+check-read-key-feed-ask = Wie viel Volt am Eingang des Zündschlosses, Zündung EIN?
+
+# en: c3932337
+verdict-read-key-feed-sound = Das Zündschloss bekommt Strom; ansehen, was herauskommt.
+
+# en: c407d6ff
+verdict-read-key-feed-lossy = Unterwegs geht Spannung verloren: Sicherungshalter, Stecker, Zuleitung oder die kleine Masse.
+
+# en: 77ee176b
+verdict-read-key-feed-open = Keine Versorgung: Sicherung, Trennschalter, Stecker oder Kabel vor dem Zündschloss.
+
+# en: 8f77eb0f
+check-read-key-run = Ausgang des Zündschlosses, Zündung EIN
+
+# en: f5187982
+check-read-key-run-ask = Wie viel Volt am Ausgang EIN des Zündschlosses, Zündung EIN?
+
+# en: e4bc68f2
+check-read-key-run-how = Am Schloss selbst, dann auf der Kabelseite des Steckers.
+
+# en: 8fe2b2cb
+verdict-read-key-run-sound = Das Schloss gibt den Strom weiter; sind die Armaturen tot, fehlt der Strom weiter hinten.
+
+# en: b223fec4
+verdict-read-key-run-faulty = Bekommt Strom, gibt aber wenig oder nichts weiter: Zündschloss oder sein Stecker.
+
+# en: 7b7e0e00
+check-read-key-start = Anschluss START am Zündschloss
+
+# en: a95e1657
+check-read-key-start-ask = Wie viel Volt am Anschluss START des Zündschlosses, Schlüssel auf START?
+
+# en: d9e7bfd2
+verdict-read-key-start-sound = Das Zündschloss gibt den Startbefehl; ihm durch die Sicherheitsschalter nachgehen.
+
+# en: 47a0a76d
+verdict-read-key-start-lossy = Verbrannter Kontakt im Zündschloss, oder schwache Versorgung davor.
+
+# en: 99c76bf4
+verdict-read-key-start-open = Kein Befehl. Ist die Versorgung gut, liegt es am Schloss; nicht kaufen, bevor die Versorgung gemessen ist.
+
+# en: 9772ed92
+check-see-key-plug = Stecker hinter dem Zündschloss
+
+# en: 9907c13b
+check-see-key-plug-ask = Sind Stecker und Kabel hinter dem Zündschloss sauber, fest und nicht verbrannt?
+
 # en: 76650bf4
 check-ask-key-spring = Schlüssel auf START losgelassen
+
+# en: f614ae85
+check-ask-key-spring-ask = Wenn Sie den Schlüssel auf START loslassen: Springt er von selbst zurück?
 
 # en: 2410d42a
 check-see-preheat-lamp = Vorglühlampe
 
+# en: 94d898b5
+check-see-preheat-lamp-ask = Schlüssel auf Vorglühen oder EIN. Geht die Glühlampe mit der Wendel an und nach ein paar Sekunden wieder aus?
+
 # en: a081828d
 check-ask-preheat-time = Wie lange vorgeglüht wurde
+
+# en: 130ae791
+check-ask-preheat-time-ask = Wie lange wurde vor dem letzten Versuch vorgeglüht, verglichen mit anderen kalten Morgen?
 
 # en: 4f283d62
 check-read-glow = Strom der Glühkerzen
 
+# en: 2735c3a1
+check-read-glow-ask = Wie viel Ampere fließen beim Vorglühen zu den Glühkerzen?
+
+# en: fb022034
+check-read-glow-how = Acht bis neun Ampere je Kerze, wenn warm; am Anfang etwas mehr. Höchstens eine halbe Minute.
+
+# en: 23d180e4
+verdict-read-glow-all-glow = Acht bis neun Ampere mal Zahl der Kerzen: Vorglühen geht.
+
+# en: 9ae413dc
+verdict-read-glow-some-dead = Eine offene Kerze von dreien nimmt ein Drittel weg: jede messen, 1,0 bis 1,5 Ohm, Kabel ab.
+
+# en: 258d685b
+verdict-read-glow-no-feed = Kein Strom: Relais, Sicherung, Zeitgerät oder Schiene, erst dann eine Kerze.
+
 # en: f52be2dc
 check-read-glow-amps = Strom je Glühkerze
+
+# en: 8a805c01
+check-read-glow-amps-ask = Wie viel Ampere in die Glühschiene beim Vorglühen, geteilt durch die Zahl der Kerzen?
+
+# en: 7e2f3c05
+check-read-glow-amps-how = Zange um die Zuleitung der Schiene, nach fünf Sekunden ablesen, höchstens eine halbe Minute.
+
+# en: d8488cab
+verdict-read-glow-amps-works = 8 bis 9 A je Kerze (kalt 12 A): Vorglühen geht.
+
+# en: 3e67a665
+verdict-read-glow-amps-one-of-many = Bei sechs Kerzen kann eine tot sein: jede messen, Kabel ab.
+
+# en: 4d219253
+verdict-read-glow-amps-dead-plugs = Mindestens eine Kerze ist offen: jede messen, 1,0 bis 1,5 Ohm, Kabel ab.
+
+# en: 258d685b
+verdict-read-glow-amps-no-feed = Kein Strom: Relais, Sicherung, Zeitgerät oder Schiene, erst dann eine Kerze.
+
+# en: 06849c4e
+check-read-glow-rail = Spannung an der Glühschiene
+
+# en: 74de0743
+check-read-glow-rail-ask = Wie viel Volt zwischen Glühschiene und Block beim Vorglühen?
 
 # en: 3f3f9abb
 check-see-hoses = Verlauf der Kraftstoffschläuche
 
+# en: 73109c40
+check-see-hoses-ask = Verfolgen Sie Vor- und Rücklauf vom Tank aus. Geht jeder Schlauch dahin, wo er hingehört, ohne Knick, Filter und Pumpe in Pfeilrichtung?
+
+# en: 33159304
+check-read-relay-out = Ausgang des Startrelais
+
+# en: c0fcd284
+check-read-relay-out-ask = Wie viel Volt am Ausgang des Startrelais, Schlüssel auf START?
+
+# en: 8a4ab9c5
+verdict-read-relay-out-passes = Das Relais gibt den Befehl weiter: Kabel zum Magnetschalter oder der Magnetschalter.
+
+# en: 8a9f7b02
+verdict-read-relay-out-lossy = Relaiskontakt verbrannt, oder schwache Versorgung dorthin.
+
+# en: 03402328
+verdict-read-relay-out-open = Relais nicht geschaltet oder tot: erst die Spulenseite messen, dann eins kaufen.
+
+# en: 2e42150d
+check-read-oil-switch = Ölschalter
+
+# en: 3f924779
+check-read-oil-switch-ask = Öl voll, Maschine gerade, Kabel vom Ölschalter ab. Zeigt der Schalter trotzdem Verbindung zur Masse?
+
 # en: 62e0d0c8
 check-see-level = Wie die Maschine steht
+
+# en: e604fac8
+check-see-level-ask = Steht der Motor ungefähr gerade?
+
+# en: 1a5d1d74
+check-see-lit-key-out = Lampen bei abgezogenem Schlüssel
+
+# en: 6c515d99
+check-see-lit-key-out-ask = Schlüssel abgezogen, Batterie an. Ist noch eine Lampe, Anzeige oder Pumpe an? Wenn es geht, im Dunkeln nachsehen.
+
+# en: 9908b25c
+check-read-draw = Strom, wenn alles aus ist
+
+# en: c38ebf43
+check-read-draw-ask = Wie viel Strom fließt aus der Batterie, wenn alles aus ist?
+
+# en: 028cc435
+check-read-draw-how = Messgerät auf 10 A zwischen Minuspol und Klemme, zehn Minuten nachdem alles schläft. Mit dem Messgerät dazwischen nicht den Schlüssel drehen.
+
+# en: cc3bdfdc
+verdict-read-draw-quiet = Nichts zieht. Wird die Batterie trotzdem leer, verliert sie die Ladung selbst: laden und unter Last prüfen.
+
+# en: ded090e4
+verdict-read-draw-some = Hier sind die Quellen uneins: viel für eine einfache Maschine, üblich, wo Elektronik wach bleibt. Es macht eine Batterie in Wochen leer.
+
+# en: 2e499164
+verdict-read-draw-much = Zu viel: Sicherungen einzeln ziehen, dann das Kabel der Lichtmaschine.
+
+# en: 53056509
+check-find-draw-circuit = Welcher Stromkreis zieht
+
+# en: e21522c1
+check-find-draw-circuit-ask = Amperemeter dazwischen: Sinkt der Strom, wenn eine Sicherung gezogen wird, oder erst, wenn das Kabel der Lichtmaschine ab ist?
+
+# en: 393cfc89
+check-find-draw-circuit-how = Batteriemasse ab, solange das Kabel der Lichtmaschine gelöst wird, dann über das Messgerät wieder dran.
 
 # en: ede6387f
 check-look-at-wires = Aussehen der Kabel
 
+# en: 09f07aef
+check-look-at-wires-ask = Schlüssel abgezogen, Haube auf. Sehen Sie an den Kabeln entlang: angefressene oder blanke, ein Nest, verbrannte Stellen, grüne Stecker, ein Stecker ab?
+
+# en: 49464595
+check-look-at-wires-how = Nur ansehen, nichts Heißes anfassen. Wenn Nest oder Kot da ist: bitte sagen.
+
 # en: 95afdc99
 check-see-teeth = Zähne von Ritzel und Zahnkranz
+
+# en: f331d81f
+check-see-teeth-ask = Anlasser ab. Sind die Zähne von Ritzel und Zahnkranz rundum gut?
+
+# en: 3db3af10
+check-see-teeth-how = Motor mit der Stange drehen, Schlüssel abgezogen, und den ganzen Kranz ansehen.
 
 # en: 382a6873
 check-see-brushes = Kohlen und Kollektor
 
+# en: 13d580d7
+check-see-brushes-ask = Anlasser offen. Sind die Kohlen lang genug und frei, der Kollektor sauber und nicht verbrannt?
+
+# en: 5981bebd
+check-hear-stop-valve = Abstellmagnet
+
+# en: 14432573
+check-hear-stop-valve-ask = Drehen Sie den Schlüssel ein paar Mal von AUS auf EIN. Klackt etwas an der Einspritzpumpe?
+
+# en: 30fd6253
+check-hear-stop-valve-how = Den Schlüssel nicht auf START drehen. Ein Zweiter kann am Motor horchen, solange sich nichts dreht.
+
 # en: 9524546e
 check-look-at-stop-knob = Abstellzug
+
+# en: e315e846
+check-look-at-stop-knob-ask = Ist der Abstellzug oder Abstellhebel ganz hineingeschoben?
+
+# en: f45b1c33
+check-look-at-stop-knob-how = Einmal herausziehen und mit der flachen Hand hineindrücken.
+
+# en: ff43e644
+check-look-at-stop-lever = Abstellhebel an der Pumpe
+
+# en: 363f6b68
+check-look-at-stop-lever-ask = Zündung EIN, Zug drin. Steht der Abstellhebel oder Stößel an der Einspritzpumpe auf Lauf?
+
+# en: 945e7596
+check-read-stop-feed = Versorgung des Abstellmagneten
+
+# en: 60139fa4
+check-read-stop-feed-ask = Am Stecker des Abstellmagneten, Zündung EIN, dann START: Ist Spannung da, wie die Schaltung sie will?
+
+# en: e9b234a5
+check-read-stop-feed-how = Stromlos aus: Batteriespannung bei EIN, bei manchen ein zweites Kabel nur bei START. Stromlos an: Spannung nur beim Abstellen.
+
+# en: 23101a30
+verdict-read-stop-feed-solenoid-bad = Versorgt, wie es sein soll: Bewegt er sich nicht, liegt es am Magneten oder seinem Gestänge.
+
+# en: 48aee821
+verdict-read-stop-feed-feed-bad = Erst Sicherung, Relais, Zeitglied oder Kabel: Auch ein neuer Magnet würde sich nicht bewegen.
+
+# en: 463c7eff
+check-read-link = Verbindung zwischen den Batterien
+
+# en: a67f7734
+check-read-link-ask = Wie viel Volt entlang der Verbindung zwischen den beiden Batterien, von Pol zu Pol, Schlüssel auf START?
+
+# en: 61e7a1ac
+verdict-read-link-sound = Verbindung gut.
+
+# en: f10a57f5
+verdict-read-link-between = Verbindung säubern und festziehen, dann noch einmal messen.
+
+# en: dcda22f7
+verdict-read-link-faulty = Die Verbindung zwischen den Batterien ist schlecht.
+
+# en: 9aeb2767
+check-read-battery-difference = Die zwei Batterien im Vergleich
+
+# en: c8605934
+check-read-battery-difference-ask = Verbindung ab, beide in Ruhe. Wie viel Volt zeigt die eine mehr als die andere?
+
+# en: 097b65c2
+check-read-battery-difference-how = Dann die schwächere allein unter Last prüfen. Sind beide gleich alt, beide zusammen erneuern.
+
+# en: 63f564ee
+verdict-read-battery-difference-alike = In Ruhe gleich; beide müssen noch unter Last geprüft werden.
+
+# en: 0f3e2d28
+verdict-read-battery-difference-differ = Eine zieht die andere herunter: jede für sich laden und prüfen.
+
+# en: ca08c4e6
+check-read-isolator = Trennschalter beim Durchdrehen
+
+# en: da701cb1
+check-read-isolator-ask = Wie viel Volt von einem Bolzen des Trennschalters zum anderen, Schlüssel auf START?
+
+# en: 3a6bcc7b
+verdict-read-isolator-sound = Der Trennschalter lässt den Strom durch.
+
+# en: 553b44cf
+verdict-read-isolator-between = Hier sind die Quellen uneins: Kabelschuhe säubern und festziehen, dann noch einmal messen.
+
+# en: 1a42cffa
+verdict-read-isolator-faulty = Trennschalter aus, oder seine Kontakte oder Kabelschuhe schlecht.
+
+# en: 6e62da62
+check-ask-battery-kind = Blei oder Lithium
+
+# en: e149f25b
+check-ask-battery-kind-ask = Ist es eine übliche Bleibatterie, oder eine leichte mit Aufdruck Li, Lithium oder LiFePO4?
 
 # en: 416d07d2
 check-read-compression-lowest = Niedrigste Kompression eines kleinen Diesels
 
+# en: 571c3475
+check-read-compression-lowest-ask = Niedrigste Kompression aller Zylinder, in bar, Batterie voll, Gas ganz auf?
+
+# en: 099256a5
+check-read-compression-lowest-how = Mit dem Wert des Motors vergleichen, wenn die Betriebsanleitung einen nennt. 1 kgf/cm2 sind 0,98 bar, 100 psi sind 6,9 bar.
+
+# en: 5b02b19b
+verdict-read-compression-lowest-under-limit = Unter der Grenze kleiner Diesel (25,5 bis 26 bar): kalt springt er kaum an.
+
+# en: 743d4731
+verdict-read-compression-lowest-near-limit = An der Grenze sind die Hersteller uneins: mit dem Handbuch vergleichen, Unterschied und Anlassdrehzahl beachten.
+
+# en: aec9f2f0
+verdict-read-compression-lowest-seals = Reicht zum Zünden: nach Kraftstoff und Wärme sehen.
+
+# en: d3383a18
+check-read-compression-spread = Unterschied zwischen den Zylindern
+
+# en: 877f8e48
+check-read-compression-spread-ask = Höchste minus niedrigste Kompression, in bar?
+
+# en: 8600577c
+verdict-read-compression-spread-alike = Gleich: sind alle niedrig, dann Ringe, oder es wird zu langsam gedreht.
+
+# en: 42867bad
+verdict-read-compression-spread-doubtful = Zwischen den Grenzen der Hersteller (2,45 und 2,9 bar): noch einmal messen.
+
+# en: 2b024b4e
+verdict-read-compression-spread-one-out = Ein Zylinder fällt heraus: ein Ventil oder die Kopfdichtung dort.
+
 # en: a8825915
 check-see-timing-marks = Steuermarken
+
+# en: 5b031594
+check-see-timing-marks-ask = Deckel ab. Stehen die Marken von Nockenwelle, Kurbelwelle und Einspritzpumpe übereinander?
 
 # en: 9bdce74c
 check-hear-cranking = Klang beim Durchdrehen
 
+# en: 4ed8cfd3
+check-hear-cranking-ask = Wenn er dreht: Klingt es wie immer, schneller und leichter als sonst, oder fehlt ein Takt?
+
 # en: 278b1b2a
 check-read-compression = Kompression
+
+# en: a5dbfcda
+check-read-compression-ask = Liegt die Kompression in der Grenze des Herstellers, und der Unterschied zwischen den Zylindern auch?
+
+# en: 4c3f5d75
+check-read-compression-how = Batterie voll, Gas ganz auf, alle Kerzen heraus. Kleine Diesel etwa 31 bar, Grenze 25,5, Unterschied 2,5; ein Dekompressor macht den Wert eines Einzylinder-Benziners irreführend.
+
+# en: ca133e73
+verdict-read-compression-seals = Er ist dicht: noch einmal nach Kraftstoff, Funke oder Wärme sehen.
+
+# en: e605bdf0
+verdict-read-compression-one-cylinder = Mehr als etwa 10 Prozent oder 2,5 bar zwischen den Zylindern: ein Ventil oder die Kopfdichtung dort.
+
+# en: 84a1b343
+verdict-read-compression-all-low = Überall unter der Grenze: Ringe, oder eine Batterie, die zum Beurteilen zu langsam dreht.
+
+# en: 937c3e0f
+check-read-compression-with-oil = Zweite Messung mit Öl
+
+# en: bdfdfc19
+check-read-compression-with-oil-ask = Ein Teelöffel Öl in den schwachen Zylinder und noch einmal. Steigt die Kompression deutlich?
+
+# en: 5c6c53d4
+check-read-compression-with-oil-how = Den ganzen Teelöffel nur beim Benziner; der kleine Brennraum eines Diesels verträgt weniger. Steigt sie: Ringe. Bleibt sie: Ventil oder Kopfdichtung.
+
+# en: 85320370
+check-read-leak-down = Druckverlusttest
+
+# en: da1df5c2
+check-read-leak-down-ask = Zylinder auf oberem Totpunkt unter Luft. Wo zischt es?
+
+# en: 1b7e1553
+check-read-leak-down-how = Kurbelwelle gegen Drehen festgehalten, niemand an Riemen und Messern.
 
 # en: 38759dac
 check-read-valve-gap = Ventilspiel
 
+# en: 988db05a
+check-read-valve-gap-ask = Motor kalt, Kolben wie in der Betriebsanleitung. Ist das Ventilspiel, wie der Hersteller es will?
+
 # en: c033fc93
 check-see-display = Was die Anzeige sagt
+
+# en: 472aa53e
+check-see-display-ask = Schlüssel auf EIN, nicht START. Was zeigt die Anzeige? Schreiben Sie den Code, oder schicken Sie ein Foto der ganzen Armaturen.
+
+# en: ec154e59
+check-see-display-how = Ein Code hat zwei Zahlen, SPN (worum es geht) und FMI (auf welche Art). Beide aufschreiben, und jede Lampe, die anbleibt.
+
+# en: 284c5e94
+verdict-see-display-locked = Gesperrt: erst Schlüssel, PIN oder Fernsperre, dann ein Teil.
+
+# en: 547282c9
+verdict-see-display-fluid = AdBlue-Sperre: erst die Flüssigkeit, ihre Heizung und ihre Codes.
+
+# en: 4d4bb8ec
+verdict-see-display-control = Sie wartet auf einen Hebel oder ein Pedal: richtig stellen, dann Schalter und Stecker dazu.
+
+# en: 57974dd9
+verdict-see-display-volts = SPN 168 mit FMI 4 oder ein Batteriezeichen: erst Batterie und Verbindungen; Unterspannung macht weitere Codes.
+
+# en: 5a28621f
+verdict-see-display-coded = SPN und FMI in der Liste des Herstellers nachlesen; FMI 3 Spannung zu hoch, 4 zu niedrig, 5 offen, 6 Schluss, 2 unregelmäßig.
+
+# en: b004f263
+verdict-see-display-dead = Armaturen ohne Strom: Batterie, Sicherung, Zündschloss, kleine Masse.
 
 # en: c4b17b22
 menu-see-display-as-always = Wie immer
@@ -2457,17 +3882,281 @@ menu-see-display-as-always = Wie immer
 # en: 5a2bc8b6
 menu-see-display-dark = Dunkel oder leer
 
+# en: b67410c7
+menu-see-display-asks = Sie verlangt etwas
+
+# en: 91ec9dae
+menu-see-display-warns = Eine Warnung oder ein Code
+
+# en: d0e85342
+check-read-dash-volts = Spannung auf der Anzeige beim Starten
+
+# en: 101ea68a
+check-read-dash-volts-ask = Wie tief geht die Voltanzeige, während der Schlüssel auf START steht?
+
+# en: 24f25d53
+check-read-dash-volts-how = Vom Sitz aus, Leerlauf, Handbremse angezogen, Zapfwelle aus. Höchstens fünf Sekunden.
+
+# en: d1c60216
+verdict-read-dash-volts-strong = Die Armaturen behalten unter Last ihre Spannung.
+
+# en: ab707165
+verdict-read-dash-volts-look = Schwache oder kalte Batterie, Verbindungen, oder der Motor dreht sehr schwer.
+
+# en: aace8942
+verdict-read-dash-volts-weak = Spannung bricht bei START zusammen: Batterie, Klemmen oder Masse.
+
+# en: 02eac9d6
+verdict-read-dash-volts-no-current = Es fließt kaum Strom: Der Startstromkreis ist weiter hinten offen.
+
+# en: 4e442692
+check-fuel-flow = Kraftstoff bis zum Motor
+
+# en: 9911ab7f
+check-fuel-flow-ask = In ein Glas: Läuft an der letzten Verbindung vor Vergaser oder Einspritzpumpe der Kraftstoff frei?
+
+# en: d5315b79
+check-fuel-flow-how = Nicht bei Common-Rail-Motoren, dort stehen die Leitungen unter Hochdruck; da den Raildruck ablesen.
+
+# en: ecedb823
+check-follow-flow = Kraftstoff Stück für Stück
+
+# en: d8121a9a
+check-follow-flow-ask = Vom Tank an, eine Verbindung nach der anderen. Wo hört der Kraftstoff auf?
+
+# en: 0ae1d286
+check-follow-flow-how = Tankauslauf und Sieb, dann hinter dem Filter, dann hinter der Pumpe bei drehendem Motor oder laufender Pumpe.
+
+# en: 83d51f4d
+check-drain-bowl = Schwimmerkammer abgelassen
+
+# en: 6e000e25
+check-drain-bowl-ask = Schraube der Schwimmerkammer auf, Glas darunter. Kommt sauberes Benzin, Wasser oder Dreck, oder kaum etwas?
+
+# en: 37261e98
+check-drain-bowl-how = Viel und sauber heißt: Zulauf und Schwimmer sind gut, die Düsen kommen als Nächstes.
+
+# en: 80a469cf
+check-try-primed = Ein paar Tropfen Benzin in die Ansaugung
+
+# en: 9adf05e3
+check-try-primed-ask = Ein halber Teelöffel frisches Benzin in die Ansaugung, Filter wieder drauf, Kanister weg. Zündet er kurz?
+
+# en: 64c89ed6
+check-try-primed-how = Nur Benzin, nie ein Spray. Zündet er darauf und stirbt ab, kommt kein Kraftstoff an; zündet er nicht: Funke, Zündzeitpunkt oder Kompression.
+
 # en: 71939925
 check-ask-fuel-given = Was zuletzt getankt wurde
+
+# en: 8b217e55
+check-ask-fuel-given-ask = Aus welchem Kanister oder welcher Zapfsäule wurde zuletzt getankt? Kann Diesel, Benzin, Wasser oder AdBlue in den falschen Tank gekommen sein?
+
+# en: f70d2153
+check-ask-fuel-given-how = Wenn etwas anderes hineingekommen sein kann, den Schlüssel nicht drehen, auch nicht auf EIN.
+
+# en: fcb80b29
+check-smell-sample = Probe gegen den richtigen Kraftstoff
+
+# en: cd426c49
+check-smell-sample-ask = Ein paar Tropfen aus Tank und Filter auf eine Pappe neben den richtigen Kraftstoff. Gleicher Geruch, gleiche Farbe, trocknet es gleich?
+
+# en: 63f4c716
+check-smell-sample-how = Benzin trocknet sofort, Diesel lässt einen fettigen Fleck, AdBlue lässt weiße Kristalle. Schlüssel bleibt aus, bis es sicher ist.
 
 # en: 61cc1533
 check-ask-fuel-grade = Sorte des Diesels
 
+# en: c81a4227
+check-ask-fuel-grade-ask = Wann und wo wurde der Diesel gekauft? Ist es Winterdiesel?
+
+# en: 60584416
+verdict-ask-fuel-grade-fits-frost = Winterdiesel geht bis -15 oder -20 Grad durch den Filter; darunter flockt auch er aus.
+
+# en: 7cb14af3
+verdict-ask-fuel-grade-waxes = Sommerdiesel geht ab +5 bis -10 Grad nicht mehr durch den Filter: bei diesem Frost an Paraffin denken.
+
+# en: 804771fd
+check-look-at-bowl = Schauglas unter dem Filter
+
+# en: e51ab4e2
+check-look-at-bowl-ask = Sehen Sie das Schauglas unter dem Kraftstofffilter von außen an. Sauber, unten Wasser oder Dreck, trüb, oder Eis?
+
+# en: 69615572
+check-look-at-bowl-how = Nichts öffnen. Wasser steht unter dem Kraftstoff wie eine zweite Schicht.
+
+# en: 2323fa4e
+check-look-at-fuel = Kraftstoff im klaren Glas
+
+# en: 058b5e9a
+check-look-at-fuel-ask = Eine Probe aus Schauglas, Filter oder Ablass in ein klares Glas. Ist Wasser, Dreck, Paraffin oder Eis drin?
+
+# en: 0e6ea062
+check-look-at-fuel-how = Eine Minute stehen lassen, gegen das Licht halten. Bei Frost auch am Tankauslauf nachsehen.
+
+# en: 1244224b
+check-ask-fuel-level = In den Tank sehen
+
+# en: ab512f54
+check-ask-fuel-level-ask = Sehen Sie in den Tank. Wie viel ist drin?
+
+# en: afef1de8
+check-ask-fuel-level-how = Motor kalt, nicht rauchen, keine Flamme. Sagen Sie es, wenn Sie nur vermuten; sagen Sie auch, welchen Deckel Sie aufgemacht haben.
+
+# en: d6c30beb
+verdict-ask-fuel-level-dip-it = Nicht nachgesehen heißt nicht bekannt: Anzeige und Gedächtnis stimmen oft nicht.
+
+# en: e8785403
+verdict-ask-fuel-level-dry = Erst den richtigen Kraftstoff nachfüllen; ein leergefahrener Diesel muss dann entlüftet werden.
+
 # en: b8d7d458
 check-ask-fuel-age = Alter des Kraftstoffs
 
+# en: 3b3af718
+check-ask-fuel-age-ask = Wie alt ist der Kraftstoff im Tank?
+
+# en: 139c9f8d
+verdict-ask-fuel-age-petrol-good = Gut zum Starten.
+
+# en: 6c5caa18
+verdict-ask-fuel-age-petrol-doubtful = Benzin hält drei bis sechs Monate, mit Alkohol darin weniger.
+
+# en: 7df2ae38
+verdict-ask-fuel-age-petrol-stale = Zu alt für Benzin: frischer Kraftstoff, bevor ein Teil kommt. Beim Diesel nach Wasser und Schlamm sehen.
+
+# en: 8b21b06c
+check-look-under-machine = Tropfen unter der Maschine
+
+# en: 10825d23
+check-look-under-machine-ask = Sehen Sie von der Seite unter den Tank und an den Schläuchen entlang. Ist etwas nass, tropft es, oder ist ein Fleck da?
+
+# en: 1af09221
+check-look-under-machine-how = Nur ansehen. Wenn Sie Kraftstoff riechen oder sehen: keine Flamme, kein Schlüssel, zurücktreten und uns sagen.
+
 # en: 38cbdcaf
 check-smell-fuel = Geruch und Farbe des Benzins
+
+# en: fdbdf1d1
+check-smell-fuel-ask = Tankdeckel ab: Riecht das Benzin frisch, oder sauer wie Lack? Wie sieht es aus?
+
+# en: aaab140c
+check-smell-fuel-how = Motor kalt, im Freien, nicht rauchen. Von oberhalb des Deckels ist nah genug.
+
+# en: e4e7ca49
+check-ask-flooding = Anzeichen, dass er abgesoffen ist
+
+# en: 7bacd79a
+check-ask-flooding-ask = Riecht es am Auspuff stark nach Benzin, oder tropft Benzin aus der Luftansaugung?
+
+# en: fac175fa
+check-hear-pump = Elektrische Kraftstoffpumpe
+
+# en: d3d68a14
+check-hear-pump-ask = Drehen Sie den Schlüssel auf EIN, nicht START. Hören Sie die Kraftstoffpumpe ein paar Sekunden ticken oder summen?
+
+# en: ac743a12
+check-ask-last-use = Zuletzt gelaufen
+
+# en: 534be5f0
+check-ask-last-use-ask = Wann lief sie zuletzt?
+
+# en: f73ae242
+check-ask-how-stopped = Wie sie ausging
+
+# en: 4e475b67
+check-ask-how-stopped-ask = Wie ging sie aus, als sie zuletzt lief?
+
+# en: 4ff1618c
+check-ask-recent-event = Was vorher war
+
+# en: e7faf7c3
+check-ask-recent-event-ask = War kurz vorher etwas davon?
+
+# en: 9a85d873
+check-ask-recent-event-how = Nennen Sie alles, was passt, auch wenn es nichts damit zu tun zu haben scheint.
+
+# en: d355d4fd
+check-ask-recent-work = Letzte Arbeiten
+
+# en: c047fae6
+check-ask-recent-work-ask = Wurde in letzter Zeit etwas daran repariert oder geändert? Was wurde dabei gelöst?
+
+# en: a0bba638
+check-ask-weather = Wetter
+
+# en: 0399149f
+check-ask-weather-ask = Wie kalt ist es, wo die Maschine steht? Heute früh Frost?
+
+# en: e2e66608
+check-ask-battery-age = Alter der Batterie
+
+# en: fd0dfe4d
+check-ask-battery-age-ask = Wie alt ist die Batterie ungefähr?
+
+# en: d5988918
+check-ask-goes-flat = Ob die Batterie leer wird
+
+# en: 4b258b0a
+check-ask-goes-flat-ask = Ist die Batterie in letzter Zeit von selbst leer geworden?
+
+# en: b52425e5
+check-crack-injector-line = Einspritzleitung gelöst
+
+# en: 403e8ea2
+check-crack-injector-line-ask = Überwurfmutter an einer Düse eine halbe Umdrehung auf, Lappen darüber, durchdrehen. Spritzt Diesel, tröpfelt er, oder kommt nichts?
+
+# en: d39be9fe
+check-crack-injector-line-how = Nur bei mechanischer Pumpe, nach ihrem Handbuch, Hände und Gesicht weg. Nie bei einem Common-Rail-Motor.
+
+# en: 07a2c969
+verdict-crack-injector-line-pump-delivers = Pumpe und Zulauf sind gut: Düsen, Vorglühen, Kompression und Steuerzeiten kommen als Nächstes.
+
+# en: 528ebb2e
+verdict-crack-injector-line-pump-does-not = Erst Abstellung und Luft, dann der Zulauf, zuletzt die Pumpe.
+
+# en: 6c62ae7f
+check-watch-return = Klarer Schlauch im Rücklauf
+
+# en: 3dfd09eb
+check-watch-return-ask = Klarer Schlauch im Kraftstoffrücklauf, Motor unter Last. Kommen Blasen, unter mehr Last mehr?
+
+# en: 01685320
+check-test-injectors = Düsen am Prüfgerät
+
+# en: 1b1dd043
+check-test-injectors-ask = Düsen am Handprüfgerät. Öffnungsdruck und Strahl nach Herstellerangabe?
+
+# en: 60b76e0d
+check-read-crank-signal = Motordrehzahl beim Durchdrehen
+
+# en: d299edc2
+check-read-crank-signal-ask = Diagnosegerät dran. Zeigt es beim Durchdrehen eine gleichmäßige Motordrehzahl?
+
+# en: 143700e6
+check-read-rail-pressure = Kraftstoffdruck beim Durchdrehen
+
+# en: ef5301a0
+check-read-rail-pressure-ask = Diagnosegerät dran. Baut sich der Kraftstoffdruck beim Durchdrehen bis zur Herstellerangabe auf?
+
+# en: 03f2af77
+check-ask-work-since = Der Schaden und die letzte Arbeit
+
+# en: 0dac84f3
+check-ask-choke = Was der Choke ändert
+
+# en: 0982fe21
+check-how-regular = Wann es vorkommt
+
+# en: b5fefa23
+menu-how-regular-always = Jedes Mal
+
+# en: 0ba2da31
+menu-how-regular-standing = Nur nach langem Stehen
+
+# en: 582e0fb5
+check-see-lights = Licht bei Zündung EIN
+
+# en: 4d86fb17
+check-read-amps = Strom des Anlassers
 
 ## Teile
 
@@ -2498,8 +4187,25 @@ part-carburettor = Vergaser
 # en: f2f0dd02
 part-fuel-pump = Kraftstoffpumpe
 
+# en: 5981bebd
+part-stop-solenoid = Abstellmagnet
+
+# en: a21c7fe0
+part-air-filter = Luftfilter
+
 # en: 33a7c8d3
 part-distributor-parts = Verteilerkappe und Verteilerfinger
+
+# en: 02eefe0b
+part-flywheel-key = Keil im Schwungrad
+
+# en: 59baccbe
+part-gas-valve = Gas-Absperrventil
+
+## Zugang
+
+# en: b52425e5
+access-injector-line-open = Einspritzleitung gelöst
 
 ## Anlagen
 
@@ -2549,3 +4255,6 @@ feature-fuel-pump = Kraftstoffpumpe
 
 # en: d428b0f7
 feature-points = Unterbrecherkontakte
+
+# en: fac175fa
+feature-electric-fuel-pump = Elektrische Kraftstoffpumpe
