@@ -130,6 +130,8 @@ export interface NumberWords {
   readonly rangeWords: readonly string[];
   /** Fixed expressions of time in hours: "all winter", and, ago, "since yesterday". */
   readonly times: readonly TimeWords[];
+  /** Words that say a meter shows nothing, with the unit: "no volts". */
+  readonly zeros: readonly ZeroWords[];
   /** Words that make the length of time before them a time ago. */
   readonly ago: readonly string[];
   /** Words that make the month after them a time ago: "since october". */
@@ -148,6 +150,11 @@ export interface NumberWords {
 export interface TimeWords {
   readonly hours: number;
   readonly ago: boolean;
+  readonly say: readonly Pattern[];
+}
+
+export interface ZeroWords {
+  readonly unit: string;
   readonly say: readonly Pattern[];
 }
 

@@ -43,6 +43,10 @@ export function numbersOf(bench: Bench, file: PhrasesFile["numbers"]): NumberWor
       ...time,
       say: patterns(bench, time.say, ["numbers", "times", index, "say"]),
     })),
+    zeros: Object.entries(file.zero ?? {}).map(([unit, say]) => ({
+      unit,
+      say: patterns(bench, say, ["numbers", "zero", unit]),
+    })),
     ago: split(file.ago),
     since: split(file.since),
     nominal: split(file.nominal),

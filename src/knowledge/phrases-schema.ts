@@ -37,6 +37,8 @@ const grammar = z.strictObject({
   joins: words,
   sequence: words,
   after: words.optional(),
+  /** Words that lead from a state to its thing: "a nest *in* the exhaust". */
+  at: words.optional(),
   fillers: words,
   now: phrases,
   before: phrases,
@@ -58,6 +60,8 @@ const numbers = z.strictObject({
   times: z.array(
     z.strictObject({ hours: z.number().gt(0), ago: z.boolean().default(false), say: phrases }),
   ),
+  /** Words that say a meter shows nothing, by unit: "no volts". */
+  zero: z.record(z.string(), phrases).optional(),
   ago: words,
   since: words,
   nominal: words,

@@ -1,9 +1,19 @@
 import type { Pattern, PatternPiece, PhraseLists, Phrases, Sign } from "../domain/phrases.ts";
-import { type Bench, checkClaim, checkObservation, lists, patterns } from "./phrases-bench.ts";
+import {
+  type Bench,
+  checkClaim,
+  checkObservation,
+  lists,
+  patterns,
+  split,
+} from "./phrases-bench.ts";
 import type { PhrasesFile } from "./phrases-schema.ts";
 
 /** Words between a thing and its state: "plugs after cranking are wet". */
 const BETWEEN: PatternPiece = { kind: "gap", upTo: 3 };
+
+/** Words around the one that leads from a state to its thing: "a nest high up *in* the exhaust". */
+const WITHIN: PatternPiece = { kind: "gap", upTo: 2 };
 
 /** What people call each thing. */
 export function namesOf(bench: Bench, file: PhrasesFile): PhraseLists {
@@ -29,6 +39,7 @@ export function answersOf(bench: Bench, file: PhrasesFile): Phrases["answers"] {
 
 /** Each name with each state as a phrase: "the tap is shut", "a shut tap". */
 export function thingSigns(bench: Bench, file: PhrasesFile): readonly Sign[] {
+  const at = split(file.grammar.at ?? "");
   return Object.entries(file.things ?? {}).flatMap(([observation, thing]) => {
     if (thing["only-asked"]) return [];
     const names = patterns(bench, thing.names, ["things", observation, "names"]);
@@ -37,7 +48,7 @@ export function thingSigns(bench: Bench, file: PhrasesFile): readonly Sign[] {
       const said = patterns(bench, say, ["things", observation, "states", state]);
       return {
         id: `${observation}=${state}`,
-        say: names.flatMap((name) => said.flatMap((words) => bothWays(name, words))),
+        say: names.flatMap((name) => said.flatMap((words) => orders(name, words, at))),
         means: [{ observation, state }],
         maybe: [],
         sure: thing.sure,
@@ -49,10 +60,11 @@ export function thingSigns(bench: Bench, file: PhrasesFile): readonly Sign[] {
 }
 
 /** A clause's edge holds for a short answer alone, not for a phrase with the name before it. */
-function bothWays(name: Pattern, words: Pattern): readonly Pattern[] {
+function orders(name: Pattern, words: Pattern, at: readonly string[]): readonly Pattern[] {
   const state = words.filter((piece) => piece.kind !== "edge");
-  return [
-    [...name, BETWEEN, ...state],
-    [...state, ...name],
-  ];
+  const first: Pattern = [...name, BETWEEN, ...state];
+  const direct: Pattern = [...state, ...name];
+  if (at.length === 0) return [first, direct];
+  const place: PatternPiece = { kind: "words", any: at, optional: false };
+  return [first, direct, [...state, WITHIN, place, WITHIN, ...name]];
 }

@@ -1,4 +1,4 @@
-import type { Phrases, Sign, TimeWords } from "../domain/phrases.ts";
+import type { Phrases, Sign, TimeWords, ZeroWords } from "../domain/phrases.ts";
 import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
@@ -20,6 +20,7 @@ export interface Language {
   readonly markers: PatternIndex<Marker>;
   readonly asides: PatternIndex<Aside>;
   readonly times: PatternIndex<TimeWords>;
+  readonly zeros: PatternIndex<ZeroWords>;
   readonly commands: PatternIndex<string>;
   /** Things done about the trouble, by act or repair. */
   readonly acts: PatternIndex<string>;
@@ -79,6 +80,10 @@ export function compileLanguage(phrases: Phrases): Language {
       ),
     ]),
     asides: createPatternIndex<Aside>(lexicon, asidesOf(phrases)),
+    zeros: createPatternIndex(
+      lexicon,
+      phrases.numbers.zeros.map((zero) => [zero, zero.say] as const),
+    ),
     times: createPatternIndex(
       lexicon,
       phrases.numbers.times.map((time) => [time, time.say] as const),

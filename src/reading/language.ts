@@ -138,6 +138,7 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...grammar.unreal,
     ...grammar.hedges.flatMap((hedge) => hedge.say),
     ...phrases.numbers.times.flatMap((time) => time.say),
+    ...phrases.numbers.zeros.flatMap((zero) => zero.say),
   ];
   const inPatterns = patterns.flatMap((pattern) =>
     pattern.flatMap((piece) =>

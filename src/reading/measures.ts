@@ -1,4 +1,4 @@
-import type { Measure, Phrases } from "../domain/phrases.ts";
+import type { Measure } from "../domain/phrases.ts";
 import type {
   Ambiguous,
   AmbiguousOption,
@@ -12,6 +12,7 @@ import type { Language, Place } from "./grammar.ts";
 import { isNominal } from "./machine-hints.ts";
 import type { Match } from "./patterns.ts";
 import type { Quantity } from "./quantity.ts";
+import { reachesOf } from "./reaches.ts";
 import type { Scopes } from "./scopes.ts";
 import { spanOf } from "./span.ts";
 
@@ -54,6 +55,7 @@ export function placeQuantities(
   input: MeasureInput,
 ): Measured {
   const near = quantities.length === 0 ? [] : input.language.places.all(text);
+  const reaches = reachesOf(text, quantities);
   const values: ValueReading[] = [];
   const open: Ambiguous[] = [];
   const implausible: Implausible[] = [];
@@ -64,11 +66,12 @@ export function placeQuantities(
       placed.push(quantity);
       continue;
     }
-    const candidates = candidatesFor(text, quantity, near, input.language.phrases);
+    const candidates = candidatesFor(text, quantity, { near, reaches, input });
     const fitting = candidates
       .filter((one) => fits(quantity, one.measure.observation, input))
       .sort((a, b) => b.score - a.score);
     const [best] = fitting;
+    if (quantity.none === true && (best?.score ?? 0) < SCORE_IF_NAMED) continue;
     if (best === undefined || best.score < LEAST_SCORE) {
       const wrong = implausibleReading(text, quantity, { candidates, input });
       if (wrong !== null) implausible.push(wrong);
@@ -89,7 +92,7 @@ export function placeQuantities(
 function sureOf(quantity: Quantity, fitting: readonly Candidate[]): number {
   const [best, next] = fitting;
   if (best === undefined || best.score < 1 || best.score <= (next?.score ?? 0)) return 0;
-  if (quantity.unit === null) return SURE_WITHOUT_UNIT;
+  if (quantity.unit === null || quantity.none === true) return SURE_WITHOUT_UNIT;
   return best.measure.unit === quantity.unit ? SURE_IF_PLACED : 0;
 }
 
@@ -103,16 +106,24 @@ function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly 
   }));
 }
 
+/** Words of places, and how far those around each token reach. */
+interface Around {
+  readonly near: readonly Match<Place>[];
+  readonly reaches: readonly number[];
+  readonly input: MeasureInput;
+}
+
 /** Volts are often called amps; the person is then asked. */
 const CALLED_AMPS = 0.8;
 
 function candidatesFor(
   text: Clauses,
   quantity: Quantity,
-  near: readonly Match<Place>[],
-  phrases: Phrases,
+  { near, reaches, input }: Around,
 ): readonly Candidate[] {
-  return phrases.measures.flatMap((measure, index) => {
+  const reach = reaches[quantity.from];
+  const isNear = (token: number): boolean => reaches[token] === reach;
+  return input.language.phrases.measures.flatMap((measure, index) => {
     const asSaid = quantity.unit === measure.unit || quantity.unit === null;
     const calledAmps = quantity.unit === "A" && measure.unit === "V";
     if (!asSaid && !calledAmps) return [];
@@ -122,14 +133,10 @@ function candidatesFor(
         owner.index === index &&
         text.sentences[from] === text.sentences[quantity.from],
     );
-    const clause = text.clauses[quantity.from];
-    const ruledOut = about.some(
-      ({ owner, from }) => owner.rulesOut && text.clauses[from] === clause,
-    );
-    if (ruledOut) return [];
+    if (about.some(({ owner, from }) => owner.rulesOut && isNear(from))) return [];
     const words = about
       .filter(({ owner }) => !owner.rulesOut)
-      .map((match) => nearness(text, match, quantity));
+      .map((match) => nearness(match, isNear(match.from)));
     const unsaid = quantity.unit === null || calledAmps ? 0 : measure.weight;
     // "drops to 6" is a reading, "6" elsewhere in the sentence need not be.
     const led =
@@ -139,11 +146,9 @@ function candidatesFor(
   });
 }
 
-/** At least 1 in the same clause, more for longer phrases; less in another clause. */
-function nearness(text: Clauses, match: Match<Place>, quantity: Quantity): number {
-  const clause = text.clauses[match.from];
-  const ends = [text.clauses[quantity.from], text.clauses[quantity.to - 1]];
-  return ends.includes(clause) ? 1 + match.words / 4 : 0.9;
+/** At least 1 within reach, more for longer phrases; less beyond it. */
+function nearness(match: Match<Place>, isNear: boolean): number {
+  return isNear ? 1 + match.words / 4 : 0.9;
 }
 
 /** Bounds of a reading on a machine of these volts; null where there are none. */

@@ -9,6 +9,8 @@ export interface Quantity {
   readonly saidUnit: string | null;
   /** True where it was written with a decimal mark. */
   readonly decimal: boolean;
+  /** True where words say that there is none: "no volts". */
+  readonly none?: true;
   readonly from: number;
   readonly to: number;
 }

@@ -1,3 +1,4 @@
+import type { Sign } from "../domain/phrases.ts";
 import type {
   Ambiguous,
   Found,
@@ -25,10 +26,11 @@ import type { Quantity } from "./quantity.ts";
 import { replacedReadings } from "./replaced.ts";
 import { findScopes, type Scopes } from "./scopes.ts";
 import { type Settled, settle } from "./settle.ts";
-import { coverage, spanOf } from "./span.ts";
+import { coverage, type Stretch, spanOf } from "./span.ts";
 import { joinMentions } from "./together.ts";
 import { tokenise } from "./tokens.ts";
 import { uncovered } from "./uncovered.ts";
+import { zerosIn } from "./zeros.ts";
 
 export interface Compiled {
   readonly language: Language;
@@ -46,7 +48,6 @@ const USUAL_VOLTS = 12;
 
 interface Signs {
   readonly mentions: readonly Mention[];
-  readonly scopes: Scopes;
   readonly settled: Settled;
   readonly done: ActsTold;
 }
@@ -60,12 +61,22 @@ export function understand(
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
   const asides = findAsides(clauses, language);
-  const { mentions, scopes, settled, done } = readSigns(clauses, { language, model, asides });
-  const quantities = numbers.quantities(clauses, options.now ?? null);
+  const matches = language.signs.longest(clauses);
+  const scopes = findScopes(clauses, language, matches);
+  const told = numbers.quantities(clauses, options.now ?? null);
+  const quantities = [...told, ...zerosIn(clauses, language).filter(isPlainest(matches))];
   const volts = options.volts ?? USUAL_VOLTS;
   const banded = readBands(clauses, quantities, { language, model, scopes });
   const rest = quantities.filter((one) => !banded.placed.includes(one));
   const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
+  const zeros = measured.placed.filter((one) => one.none === true);
+  const signs = matches.filter((match) => !zeros.some((zero) => overlaps(match, zero)));
+  const { mentions, settled, done } = readSigns(clauses, signs, {
+    language,
+    model,
+    asides,
+    scopes,
+  });
   const expected = options.expecting?.observation;
   // A number whose own place was named is no answer to a question about another one.
   const unnamed = quantities.filter((one) => (measured.named.get(one) ?? expected) === expected);
@@ -109,11 +120,21 @@ interface SignParts {
   readonly language: Language;
   readonly model: ReaderModel;
   readonly asides: Asides;
+  readonly scopes: Scopes;
 }
 
-function readSigns(clauses: Clauses, { language, model, asides }: SignParts): Signs {
-  const matches = language.signs.longest(clauses);
-  const scopes = findScopes(clauses, language, matches);
+/** A longer phrase that says it otherwise stands over "nothing" as a reading. */
+function isPlainest(matches: readonly Match<Sign>[]): (zero: Quantity) => boolean {
+  return (zero) =>
+    !matches.some((one) => overlaps(one, zero) && one.to - one.from > zero.to - zero.from);
+}
+
+function overlaps(one: Stretch, other: Stretch): boolean {
+  return one.from < other.to && other.from < one.to;
+}
+
+function readSigns(clauses: Clauses, matches: readonly Match<Sign>[], parts: SignParts): Signs {
+  const { language, model, asides, scopes } = parts;
   const mentions = findMentions(clauses, matches, { language, scopes });
   const real = mentions.filter(({ from }) => !scopes.isUnreal(from));
   const done = actsTold(clauses, { language, mentions: real, replaced: asides.replaced });
@@ -125,7 +146,7 @@ function readSigns(clauses: Clauses, { language, model, asides }: SignParts): Si
     if (language.words.sequence.has(token.stem) && !taken.has(at)) sequence.add(at);
   });
   const settled = settle(claimsOf(clauses, told, joints), { model, sequence });
-  return { mentions, scopes, settled, done };
+  return { mentions, settled, done };
 }
 
 interface Parts {

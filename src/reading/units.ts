@@ -14,6 +14,9 @@ const factors: Readonly<Record<string, readonly [string, number]>> = {
   psi: ["bar", 0.0689476],
   kPa: ["bar", 0.01],
   mV: ["V", 0.001],
+  mA: ["A", 0.001],
+  kΩ: ["Ω", 1000],
+  MΩ: ["Ω", 1_000_000],
   kW: ["hp", 1.34102],
   mi: ["km", 1.609344],
 };

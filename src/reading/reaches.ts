@@ -1,0 +1,40 @@
+import type { Clauses } from "./clauses.ts";
+import type { Quantity } from "./quantity.ts";
+
+/**
+ * Which words tell where a number was measured: those of its clause, and of the clauses beside it
+ * that have no number of their own and are joined to it without a comma ("8.8 V while cranking").
+ * A clause that is nothing but a number ("stud, key on start: 8.9 V") belongs to what it follows.
+ *
+ * @returns a number for each token, the same for tokens within one another's reach
+ */
+export function reachesOf(text: Clauses, quantities: readonly Quantity[]): readonly number[] {
+  const bounds = clauseBounds(text);
+  const measured = bounds.map(({ from, to }) =>
+    quantities.filter((one) => one.from >= from && one.from < to),
+  );
+  const groups: number[] = [];
+  let holdsNumber = false;
+  bounds.forEach(({ from, to }, index) => {
+    const own = measured[index] ?? [];
+    const words = to - from - own.reduce((sum, one) => sum + one.to - one.from, 0);
+    const free = !holdsNumber || own.length === 0;
+    const joined = text.joined(from) || (own.length > 0 && words === 0);
+    const sameSentence = text.sentences[from] === text.sentences[bounds[index - 1]?.from ?? from];
+    const belongs = index > 0 && free && joined && sameSentence;
+    const group = belongs ? (groups[from - 1] ?? 0) : from;
+    holdsNumber = own.length > 0 || (belongs && holdsNumber);
+    for (let at = from; at < to; at += 1) groups.push(group);
+  });
+  return groups;
+}
+
+function clauseBounds(text: Clauses): readonly { readonly from: number; readonly to: number }[] {
+  const bounds: { from: number; to: number }[] = [];
+  text.clauses.forEach((clause, at) => {
+    const last = bounds.at(-1);
+    if (last !== undefined && text.clauses[last.from] === clause) last.to = at + 1;
+    else bounds.push({ from: at, to: at + 1 });
+  });
+  return bounds;
+}
