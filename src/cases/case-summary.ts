@@ -26,6 +26,7 @@ export interface CaseSummary
     | "flags"
     | "aftermath"
     | "payment"
+    | "profile"
   > {
   readonly openedAt: number;
   /** When something last happened in it, milliseconds since 1970 UTC. */
@@ -46,11 +47,11 @@ export function summariseCase(document: CaseDocument): CaseSummary {
   const state = foldCase(document.id, document.events);
   const { id, operator, technician, machine, interview, personWanted } = state;
   const { shopTold, shopSaw, visit, urgency, revision } = state;
-  const { where, booked, prompt, link, askedBack, flags, aftermath, payment } = state;
+  const { where, booked, prompt, link, askedBack, flags, aftermath, payment, profile } = state;
   return {
     ...{ id, operator, technician, machine, interview, personWanted },
     ...{ shopTold, shopSaw, visit, urgency, revision },
-    ...{ where, booked, prompt, link, askedBack, flags, aftermath, payment },
+    ...{ where, booked, prompt, link, askedBack, flags, aftermath, payment, profile },
     openedAt: state.opened.at,
     touchedAt: document.events.at(-1)?.at ?? state.opened.at,
     workedAt: document.events.findLast((event) => event.by === technician?.id)?.at ?? 0,

@@ -16,7 +16,7 @@ const REMEMBERED_UPDATES = 100_000;
 
 export type PersonCard = Pick<
   PersonDocument,
-  "id" | "name" | "chat" | "language" | "reachable" | "machines" | "has" | "lookedAt"
+  "id" | "name" | "chat" | "language" | "reachable" | "machines" | "has" | "lookedAt" | "noting"
 >;
 
 export interface CaseFilter {

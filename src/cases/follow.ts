@@ -41,7 +41,8 @@ function withMachine(person: PersonDocument, machine: Seen): PersonDocument["mac
   const known = person.machines.find(isSame);
   const others = person.machines.filter((one) => !isSame(one));
   const title = known?.title || machine.title;
-  const kept = { ...machine, id: known?.id ?? machine.id, title };
+  const facts = { ...known?.facts, ...machine.facts };
+  const kept = { facts, id: known?.id ?? machine.id, title };
   return [...others, kept].slice(-MACHINES_KEPT);
 }
 

@@ -1,13 +1,10 @@
-import { stamped } from "../domain/case-events.ts";
 import type { Member, PersonDocument } from "../domain/documents.ts";
 import type { Message, Phrase, PlannedEffect, Press } from "../domain/effects.ts";
-import { foldCase } from "../domain/fold-case.ts";
 import type { Incoming } from "../domain/incoming.ts";
 import { line, phrase, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { handAllEffects } from "../talk/hand-all.ts";
-import { forgetMessage, helpMessage, languageMessage, strayWords } from "../talk/lobby.ts";
-import { sayOpen } from "../talk/more-menu.ts";
+import { helpMessage, strayWords } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
@@ -15,6 +12,7 @@ import { createDuty } from "./duty.ts";
 import { SHOP } from "./invites.ts";
 import { type Asked, createLists, lookedAfter } from "./lobby-lists.ts";
 import { createMembers } from "./lobby-members.ts";
+import { type Body, createPersonal } from "./personal.ts";
 import type { Chance, Received } from "./ports.ts";
 
 /** What belongs to no case: who people are, their language, invites, lists, help. */
@@ -30,6 +28,8 @@ export interface Lobby {
   group(incoming: Incoming, member: Member | null): Promise<Received>;
   refuse(incoming: Incoming): Promise<Received>;
   upkeep(incoming: Incoming): Promise<Received>;
+  /** Takes words that were asked for something of the person's own; null where none were. */
+  written(text: string, incoming: Incoming): Promise<Received> | null;
   /** Keeps the name and chat of whoever writes; once, and when they change. */
   remember(incoming: Incoming, language: string): Promise<void>;
 }
@@ -44,12 +44,9 @@ export interface LobbyParts {
   readonly link: (token: string) => string;
   /** Forgets a person: their document, and their name and words in their cases. */
   readonly forget: (person: string) => Promise<void>;
+  /** Everything that is kept of a person, as text. */
+  readonly exportOf: (person: string) => Promise<string>;
 }
-
-type Body = Pick<
-  PersonDocument,
-  "name" | "chat" | "language" | "machines" | "has" | "reachable" | "lookedAt"
->;
 
 export function createLobby(parts: LobbyParts): Lobby {
   const { directory, commit, languages } = parts;
@@ -69,6 +66,7 @@ export function createLobby(parts: LobbyParts): Lobby {
     reachable: person?.reachable ?? true,
     ...(person?.has === undefined ? {} : { has: person.has }),
     ...(person?.lookedAt === undefined ? {} : { lookedAt: person.lookedAt }),
+    ...(person?.noting === undefined ? {} : { noting: person.noting }),
   });
 
   /** An update without a case commits in the person's own document. */
@@ -94,6 +92,7 @@ export function createLobby(parts: LobbyParts): Lobby {
 
   const members = createMembers({ ...parts, readerOf, tell, toast });
   const duty = createDuty({ commit, desk: parts.desk, readerOf, tell, toast });
+  const personal = createPersonal({ ...parts, readerOf, answer });
   const forMembers = createLists(directory, desk);
 
   /** A list for a member; looking at the calls from the beginning is remembered. */
@@ -104,29 +103,6 @@ export function createLobby(parts: LobbyParts): Lobby {
     const message = list({ ...asked, lookedAt, now: incoming.sentAt });
     const looked = name === "calls" && asked.from === 0 ? { lookedAt: incoming.sentAt } : {};
     return answer(incoming, [say(readerOf(incoming), message)], looked);
-  }
-
-  /**
-   * Changes the language of a person's open cases; the one they write about says its question again.
-   * It is done before the update counts as applied: after a kill it is simply done again.
-   * @returns true where a question was said again
-   */
-  async function speakInCases(incoming: Incoming, language: string): Promise<boolean> {
-    const by = incoming.from.id;
-    const cases = directory.cases({ operator: by, open: true });
-    let isAsked = false;
-    for (const [place, { id }] of cases.entries()) {
-      await commit({ kind: "case", id }, null, (open, at) => {
-        if (open === null) return null;
-        const changed = { type: "language.changed", language } as const;
-        const stamp = { at, by, update: null };
-        const after = foldCase(id, [...open.events, stamped(changed, stamp)]);
-        const said = place === 0 ? sayOpen(after, phrase("language-set"), parts.desk(at)) : [];
-        isAsked ||= said.length > 0;
-        return { by, happenings: [changed], effects: said };
-      });
-    }
-    return isAsked;
   }
 
   /** Everything that a member looks after goes to another, in whose chat it is listed. */
@@ -156,8 +132,8 @@ export function createLobby(parts: LobbyParts): Lobby {
 
     command(name, incoming, given) {
       if (name === "help") return tell(incoming, helpMessage(given.member, desk().shop));
-      if (name === "language") return tell(incoming, languageMessage(languages));
-      if (name === "forget") return tell(incoming, forgetMessage());
+      const own = personal.command(name, incoming);
+      if (own !== null) return own;
       const { member, argument } = given;
       if (member === null) return tell(incoming, { lines: [line(phrase("unknown-command"))] });
       return show(name, incoming, { member, argument, from: 0 });
@@ -168,23 +144,14 @@ export function createLobby(parts: LobbyParts): Lobby {
         const role = press.value === "dispatcher" ? "dispatcher" : "technician";
         return members.invite(role, incoming, member);
       }
-      if (press.act === "language" && languages.includes(press.value ?? "")) {
-        const language = press.value ?? "en";
-        const message = { lines: [line(phrase("language-set"))] };
-        const to = { ...readerOf(incoming), language };
-        const isAsked = await speakInCases(incoming, language);
-        return answer(incoming, isAsked ? [] : [say(to, message)], { language });
-      }
-      if (press.act === "forget" && press.value === "yes") {
-        const to = readerOf(incoming);
-        await parts.forget(incoming.from.id);
-        const nobody = { name: "", machines: [], has: [] };
-        return answer(incoming, [say(to, { lines: [line(phrase("forgotten"))] })], nobody);
-      }
+      const own = personal.pressed(press, incoming);
+      if (own !== null) return own;
       return member === null
         ? toast(incoming, phrase("nothing-done"))
         : memberPress(press, incoming, member);
     },
+
+    written: personal.written,
 
     stray: (incoming, member) => tell(incoming, { lines: strayWords(member.role) }),
 

@@ -19,6 +19,7 @@ import { caseOf, caseOfFile, promptedCase, type Side } from "./case-of.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
 import type { Lobby } from "./lobby.ts";
+import { ownWords } from "./own-words.ts";
 import { createPhoneCalls } from "./phone-calls.ts";
 import type { Chance, Received } from "./ports.ts";
 import { readWords } from "./read-words.ts";
@@ -165,6 +166,12 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   }
 
   async function words(incoming: Incoming, member: Member | null): Promise<Received> {
+    const { what } = incoming;
+    const desk = parts.desk(incoming.sentAt);
+    const writer = { member, language: languageOf(incoming), desk, directory, reader, lobby };
+    const own = what.kind === "text" ? ownWords(what.text, incoming, writer) : null;
+    if (own !== null && "command" in own) return command(own.command, "", incoming);
+    if (own !== null) return own;
     const person = incoming.from.id;
     const about =
       incoming.what.kind === "file"

@@ -3,6 +3,7 @@ import { createChangeDocument } from "../cases/change-document.ts";
 import { createCommit } from "../cases/commit.ts";
 import { openDirectory } from "../cases/directory.ts";
 import { createEngineRoom } from "../cases/engine-room.ts";
+import { createExport } from "../cases/export-person.ts";
 import { createFollow, type LookAtPhoto } from "../cases/follow.ts";
 import { createForget, sweepForgotten } from "../cases/forget-person.ts";
 import { foundShop } from "../cases/found-shop.ts";
@@ -193,6 +194,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const forget = createForget({ directory, commit, change });
   const lobby = createLobby({
     ...{ directory, commit, desk, languages, link, forget },
+    exportOf: createExport({ directory, commit }),
     chance,
   });
   const reception = createReception({

@@ -32,6 +32,13 @@ export interface CaseDocument extends Ledger {
 /** A machine of a person, remembered for the next time. */
 export type MachineProfile = KnownMachine;
 
+/** What a person was asked to write about a machine of their own, and when, ms since 1970 UTC. */
+export interface Noting {
+  readonly machine: string;
+  readonly about: "title" | "serial";
+  readonly at: number;
+}
+
 export interface PersonDocument extends Ledger {
   readonly kind: "person";
   readonly name: string;
@@ -43,6 +50,8 @@ export interface PersonDocument extends Ledger {
   readonly reachable: boolean;
   /** When they last looked at the list of calls; absent: never. */
   readonly lookedAt?: number;
+  /** Their next words are this; null or absent: nothing was asked. */
+  readonly noting?: Noting | null;
 }
 
 export const roles = ["owner", "dispatcher", "technician"] as const;

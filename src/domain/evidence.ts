@@ -13,6 +13,8 @@ export interface MachineFacts {
   readonly features?: Readonly<Record<string, boolean>>;
   /** As the owner calls it. */
   readonly words?: string;
+  /** From its plate. */
+  readonly serial?: string;
 }
 
 /** What a report says. */

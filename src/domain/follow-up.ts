@@ -11,6 +11,7 @@ const facts = z.object({
   ageYears: z.number().exactOptional(),
   features: z.record(z.string(), z.boolean()).exactOptional(),
   words: z.string().exactOptional(),
+  serial: z.string().exactOptional(),
 });
 
 /** What one document tells another, or itself for later. */

@@ -6,6 +6,7 @@ import type {
   Invite,
   MachineProfile,
   Member,
+  Noting,
   PersonDocument,
   Role,
   SentMessage,
@@ -34,6 +35,10 @@ const dutyShift = exactly<DutyShift>()(
 
 const sticker = exactly<Sticker>()(z.object({ code: text, machine }));
 
+const noting = exactly<Noting>()(
+  z.object({ machine: text, about: z.enum(["title", "serial"]), at: z.number() }),
+);
+
 /** The file's own `format` is looked at before; here it is any number. */
 const ledger = {
   format: whole,
@@ -60,6 +65,7 @@ export const documentSchemas: { readonly [K in DocumentKind]: z.ZodType<Document
       has: list(text).exactOptional(),
       reachable: z.boolean(),
       lookedAt: z.number().exactOptional(),
+      noting: noting.nullable().exactOptional(),
     }),
   ),
   shop: exactly<ShopDocument>()(

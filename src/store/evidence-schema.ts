@@ -13,6 +13,7 @@ const facts = z.object({
   ageYears: z.number().exactOptional(),
   features: z.record(text, z.boolean()).exactOptional(),
   words: text.exactOptional(),
+  serial: text.exactOptional(),
 });
 
 export const machineFacts = exactly<MachineFacts>()(facts);

@@ -5,7 +5,7 @@ import { may } from "./rights.ts";
 
 /** The commands each kind of person sees in the app's list; all of them also work as words. */
 export const commandsFor: Readonly<Record<Role | "operator", readonly string[]>> = {
-  operator: ["new", "person", "help", "language", "forget"],
+  operator: ["new", "person", "machines", "help", "language", "export", "forget"],
   technician: ["jobs", "duty", "new", "help", "language"],
   dispatcher: [
     "calls",
@@ -40,6 +40,8 @@ export const lobbyCommands: ReadonlySet<string> = new Set([
   "new",
   "language",
   "forget",
+  "export",
+  "machines",
   "jobs",
   "calls",
   "invite",

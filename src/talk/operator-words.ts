@@ -21,9 +21,20 @@ const commandActs: Partial<Readonly<Record<Command, string>>> = {
   more: "more",
 };
 
+/** Longer than the number on any plate. */
+const MOST_SERIAL = 40;
+
 /** A fact that only an open question makes sense of: the place in words, the phone number. */
 function typedFact(state: CaseState, text: string): CaseHappening[] {
-  const about = state.open.operator?.asking.about;
+  const asking = state.open.operator?.asking;
+  const about = asking?.about;
+  if (asking?.about === "plate" && /\d/.test(text)) {
+    const serial = text.replace(/\s+/g, " ").trim().slice(0, MOST_SERIAL);
+    return [
+      { type: "machine.described", facts: { serial } },
+      { type: "question.passed", asking, why: "skipped" },
+    ];
+  }
   if (about === "where") return [{ type: "where.told", words: text }];
   if (about === "phone" && /\d{3}/.test(text.replace(/[\s/()-]/g, ""))) {
     return [{ type: "phone.told", phone: text.trim().slice(0, 40) }];

@@ -29,6 +29,18 @@ const full: CaseDocument = {
     by("op", { type: "urgency.told", urgency: "high", words: SECRET }),
     by("op", { type: "file.received", file: { id: SECRET, kind: "photo" }, from: "operator" }),
     by("op", { type: "note.added", text: SECRET, from: "operator" }),
+    by("disp", { type: "operator.asked", text: SECRET, photo: false }),
+    by("op", { type: "operator.replied", text: SECRET }),
+    by("op", {
+      type: "machine.described",
+      facts: { kind: "combine", words: SECRET, serial: SECRET },
+    }),
+    by("turnrow", {
+      type: "question.asked",
+      to: "operator",
+      asking: { about: "known", machines: [{ id: "m", title: SECRET, facts: { kind: "other" } }] },
+      revision: 1,
+    }),
     by("tech", { type: "note.added", text: "strap green", from: "technician" }),
     by("tech", {
       type: "case.closed",
@@ -56,6 +68,20 @@ describe("a case without its person", () => {
   it("holds nothing of their name, words, number, place and files, in no corner", () => {
     expect(JSON.stringify(stripped)).not.toContain(SECRET);
     expect(stripped.events.some((event) => event.by === "op")).toBe(false);
+  });
+
+  it("knows whoever came into a phone call by its link for its person", () => {
+    const opened = by("disp", {
+      ...({ type: "case.opened", operator: "", name: "", chat: "" } as const),
+      ...{ language: "en", knowledge: "k", seed: 1 },
+    });
+    const contact = { operator: "op2", name: SECRET, chat: "12", language: "en" };
+    const joined = by("op2", { type: "operator.joined", ...contact });
+    const outbox = [{ ...message("12"), id: "c", sequence: 3 }];
+    const bare = stripPerson({ ...full, events: [opened, joined], outbox });
+    expect(JSON.stringify(bare)).not.toContain(SECRET);
+    expect(JSON.stringify(bare.events)).not.toContain("op2");
+    expect(bare.outbox).toEqual([]);
   });
 
   it("keeps what was found out about the machine", () => {

@@ -1,4 +1,5 @@
 import { createEngineRoom } from "../../src/cases/engine-room.ts";
+import { createExport } from "../../src/cases/export-person.ts";
 import { createFollow } from "../../src/cases/follow.ts";
 import { createForget } from "../../src/cases/forget-person.ts";
 import { createLobby } from "../../src/cases/lobby.ts";
@@ -55,7 +56,8 @@ export async function openOffice(languages: readonly string[] = ["en"]) {
       }),
   });
   const forget = createForget({ directory, commit, change });
-  const lobby = createLobby({ directory, commit, chance, desk, languages, link, forget });
+  const exportOf = createExport({ directory, commit });
+  const lobby = createLobby({ directory, commit, chance, desk, languages, link, forget, exportOf });
   const { reader } = workshop;
   const office = createOffice({ directory, commit, chance, desk, languages, link, lobby, reader });
   await commit({ kind: "shop", id: "shop" }, null, () => ({
@@ -112,6 +114,11 @@ export async function openOffice(languages: readonly string[] = ["en"]) {
     async state(id: string) {
       const document = await store.load("case", id);
       return foldCase(id, document?.events ?? []);
+    },
+    /** The text that was last sent to a chat as a file. */
+    async attached(to: string): Promise<string | undefined> {
+      return (await said(to)).findLast(({ message }) => message.attachment)?.message.attachment
+        ?.text;
     },
     /** Everything that was said to a chat, in words, oldest first. */
     async heard(to: string): Promise<string[]> {
