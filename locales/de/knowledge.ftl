@@ -3703,7 +3703,7 @@ check-read-stop-feed = Versorgung des Abstellmagneten
 check-read-stop-feed-ask = Am Stecker des Abstellmagneten, Zündung EIN, dann START: Ist Spannung da, wie die Schaltung sie will?
 
 # en: e9b234a5
-check-read-stop-feed-how = Stromlos aus: Batteriespannung bei EIN, bei manchen ein zweites Kabel nur bei START. Stromlos an: Spannung nur beim Abstellen.
+check-read-stop-feed-how = Läuft mit Strom: Batteriespannung bei EIN, bei manchen ein zweites Kabel nur bei START. Stoppt mit Strom: Spannung nur beim Abstellen.
 
 # en: 23101a30
 verdict-read-stop-feed-solenoid-bad = Versorgt, wie es sein soll: Bewegt er sich nicht, liegt es am Magneten oder seinem Gestänge.
@@ -4137,17 +4137,134 @@ check-read-rail-pressure = Kraftstoffdruck beim Durchdrehen
 # en: ef5301a0
 check-read-rail-pressure-ask = Diagnosegerät dran. Baut sich der Kraftstoffdruck beim Durchdrehen bis zur Herstellerangabe auf?
 
+# en: ec8ab1a8
+check-read-rail-pressure-how = Nur ablesen. Auf der Hochdruckseite wird nichts geöffnet.
+
 # en: 03f2af77
 check-ask-work-since = Der Schaden und die letzte Arbeit
+
+# en: 5c69024a
+check-ask-work-since-ask = Kam der Schaden gleich, nachdem jemand daran gearbeitet hat, oder war er vorher schon da?
+
+# en: 8115407f
+check-ask-work-since-how = Auch Arbeit aus anderem Grund zählt: Riemen, Sitz, Waschen, Batterie. Was wurde dabei abgezogen oder abgebaut?
+
+# en: dac9312f
+check-see-smoke = Rauch beim Durchdrehen
+
+# en: 09ce4368
+check-see-smoke-ask = Kommt beim Drehen Rauch aus dem Auspuff, und welche Farbe hat er?
+
+# en: 7e167433
+verdict-see-smoke-unburnt-diesel = Beim Diesel ist weißer Rauch unverbrannter Kraftstoff: Er bekommt Diesel, ist aber zu kalt oder hat zu wenig Kompression.
+
+# en: 6e334080
+verdict-see-smoke-no-fuel = Ein Diesel, der ganz ohne Rauch dreht, bekommt keinen Kraftstoff.
+
+# en: 0343eaca
+verdict-see-smoke-too-rich = Zu wenig Luft für den Kraftstoff: Filter, Choke, Auspuff.
+
+# en: 6da0cd13
+verdict-see-smoke-oil = Er verbrennt Öl: Ringe, Ventilführungen, zu viel Öl, oder er lag auf der Seite.
+
+# en: 9362a079
+check-hear-bangs = Knallen
+
+# en: b833d135
+check-hear-bangs-ask = Hat es beim Starten aus Auspuff oder Ansaugung geknallt oder Flammen gespuckt?
+
+# en: c8fd0562
+check-ask-came-on = Wie es kam
+
+# en: 2cf0f43b
+check-ask-came-on-ask = Kam das von einem Mal aufs andere, oder sprang sie über Wochen immer schlechter an?
 
 # en: 0dac84f3
 check-ask-choke = Was der Choke ändert
 
+# en: c610dabe
+check-ask-choke-ask = Was hat der Choke geändert, mit ihm und ohne ihn?
+
+# en: 19e0ac2f
+check-see-exhaust-puffs = Luft aus dem Auspuff
+
+# en: d8a5099d
+check-see-exhaust-puffs-ask = Haben Sie es beim Drehen aus dem Auspuffrohr puffen hören, oder kam kaum etwas heraus?
+
+# en: 67233777
+check-hear-start = Was der Schlüssel bewirkt
+
+# en: 6b1a1000
+check-hear-start-ask = Was genau passiert, wenn Sie den Schlüssel auf START drehen?
+
+# en: 03c1084d
+check-hear-start-how = Sagen Sie nur, was Sie beim letzten Mal gesehen und gehört haben; nicht noch einmal probieren.
+
+# en: 594595f8
+verdict-hear-start-no-engine-turn = Der Motor dreht nicht: Batterie, Verbindungen, Startstromkreis oder Anlasser.
+
+# en: a1195f68
+verdict-hear-start-slow-turn = Der Motor dreht schlecht: zu wenig Strom, oder er geht zu schwer.
+
+# en: 91009652
+verdict-hear-start-no-fire = Der Startstromkreis geht: nach Kraftstoff, Funke, Vorglühen und Luft sehen.
+
+# en: 0482db12
+verdict-hear-start-urgent = Der Anlasser hört nicht auf: sofort den Strom wegnehmen.
+
+# en: 46f07eb9
+menu-hear-start-does-not-turn = Der Motor dreht nicht
+
+# en: 0be75f28
+menu-hear-start-turns-badly = Er dreht schlecht
+
+# en: 6474c6df
+menu-hear-start-turns-well = Er dreht gut
+
+# en: 2ed665c4
+menu-hear-start-will-not-stop = Der Anlasser hört nicht auf
+
+# en: 51a35204
+check-try-start = Ein Versuch mit dem Schlüssel
+
+# en: 3aac183f
+check-try-start-ask = Bitte starten Sie noch einmal vom Sitz aus, höchstens fünf Sekunden. Was passiert?
+
+# en: d4b76c07
+check-try-start-how = Leerlauf, Handbremse angezogen, Zapfwelle aus, niemand in der Nähe. Schlüssel nach fünf Sekunden loslassen.
+
+# en: 0a8bba1a
+check-engine-goes-round = Ob der Motor dreht
+
+# en: 67490a9c
+check-engine-goes-round-ask = Dreht sich der Motor selbst (Riemen, Lüfter oder Riemenscheibe), während der Schlüssel auf START steht?
+
+# en: 4f612b0a
+check-engine-goes-round-how = Denken Sie daran, was Lüfter oder Riemen machten. Ein surrender Anlasser allein ist noch nicht der Motor.
+
+# en: 2e9644c4
+check-hear-click = Am Anlasser horchen
+
+# en: a0b70712
+check-hear-click-ask = Drehen Sie den Schlüssel einmal auf START. Was hört man vom Anlasser?
+
+# en: 518911d6
+check-hear-click-how = Vom Sitz aus, Leerlauf, Handbremse angezogen, Zapfwelle aus. Ein Zweiter kann aus zwei Schritten Abstand horchen.
+
 # en: 0982fe21
 check-how-regular = Wann es vorkommt
 
+# en: 734e48fc
+check-how-regular-ask = Ist das jedes Mal so, oder nur manchmal?
+
 # en: b5fefa23
 menu-how-regular-always = Jedes Mal
+
+# en: 9b82e3be
+menu-how-regular-now-and-then = Mal ja, mal nein, ohne Regel
+
+# en: f6496e18
+menu-how-regular-weather-or-heat = Nur heiß, kalt oder nass
 
 # en: 0ba2da31
 menu-how-regular-standing = Nur nach langem Stehen
@@ -4155,73 +4272,2156 @@ menu-how-regular-standing = Nur nach langem Stehen
 # en: 582e0fb5
 check-see-lights = Licht bei Zündung EIN
 
+# en: 578522fa
+check-see-lights-ask = Schlüssel auf EIN, nicht START. Wie hell sind die Lampen oder die Armaturen?
+
+# en: ba5abbb1
+check-see-lights-how = Schalten Sie die Scheinwerfer ein, wenn es welche gibt, und vergleichen Sie mit sonst.
+
+# en: 42d9c3f7
+check-see-lights-at-start = Licht beim Starten
+
+# en: 58d6c081
+check-see-lights-at-start-ask = Licht an, dann Schlüssel auf START. Was macht das Licht?
+
+# en: 8cad20c0
+check-see-lights-at-start-how = Vom Sitz aus, Leerlauf, Handbremse angezogen, Zapfwelle aus. Drei Sekunden reichen.
+
+# en: f6067fcc
+check-where-are-you = Wo der Kunde ist
+
+# en: e9099402
+check-where-are-you-ask = Stehen Sie jetzt neben der Maschine?
+
+# en: c8dc71b8
+check-told-jump = Ob Starthilfe versucht wurde
+
+# en: d919f4d4
+check-told-jump-ask = Wurde Starthilfe versucht, und was kam dabei heraus?
+
+# en: 81b0a0de
+check-read-neutral-switch = Hinter dem Leerlaufschalter
+
+# en: ddf72f23
+check-read-neutral-switch-ask = Wie viel Volt am Kabel, das aus dem Leerlaufschalter kommt, Schlüssel auf START?
+
+# en: e882d4b1
+check-read-neutral-switch-how = Mit dem Kabel vergleichen, das hineingeht. Der Hebel oder das Pedal steht wie zum Starten.
+
+# en: 0bde5432
+check-read-pto-switch = Hinter dem Zapfwellenschalter
+
+# en: b4580428
+check-read-pto-switch-ask = Wie viel Volt am Kabel, das aus dem Zapfwellenschalter kommt, Schlüssel auf START?
+
+# en: e882d4b1
+check-read-pto-switch-how = Mit dem Kabel vergleichen, das hineingeht. Der Hebel oder das Pedal steht wie zum Starten.
+
+# en: 455b8506
+check-read-seat-switch = Hinter dem Sitzschalter
+
+# en: 0644ae48
+check-read-seat-switch-ask = Wie viel Volt am Kabel, das aus dem Sitzschalter kommt, Schlüssel auf START?
+
+# en: e882d4b1
+check-read-seat-switch-how = Mit dem Kabel vergleichen, das hineingeht. Der Hebel oder das Pedal steht wie zum Starten.
+
+# en: 96011a63
+check-read-clutch-switch = Hinter dem Kupplungsschalter
+
+# en: 5836f6dc
+check-read-clutch-switch-ask = Wie viel Volt am Kabel, das aus dem Kupplungsschalter kommt, Schlüssel auf START?
+
+# en: e882d4b1
+check-read-clutch-switch-how = Mit dem Kabel vergleichen, das hineingeht. Der Hebel oder das Pedal steht wie zum Starten.
+
+# en: ad993756
+check-read-brake-switch = Hinter dem Bremsschalter
+
+# en: 69b1927d
+check-read-brake-switch-ask = Wie viel Volt am Kabel, das aus dem Bremsschalter kommt, Schlüssel auf START?
+
+# en: e882d4b1
+check-read-brake-switch-how = Mit dem Kabel vergleichen, das hineingeht. Der Hebel oder das Pedal steht wie zum Starten.
+
+# en: 9c0cb8f5
+check-read-stud = Batteriebolzen des Magnetschalters
+
+# en: c0e4ff5e
+check-read-stud-ask = Wie viel Volt am Batteriebolzen des Magnetschalters, Schlüssel auf START?
+
+# en: eda439ab
+check-read-stud-how = Schwarz an den Minuspol der Batterie, Rot an den Bolzen, nicht an die Mutter des Kabels.
+
+# en: 67a80bbc
+verdict-read-stud-sound = Die Plusseite ist bis zum Bolzen gut.
+
+# en: b1324ffb
+verdict-read-stud-sag = Mit dem Batteriepol vergleichen: mehr als 0,4 V Unterschied gehen in Klemme oder Kabel verloren; sonst sackt die Batterie ab.
+
+# en: 251d0dad
+verdict-read-stud-lossy = Batterie zusammengebrochen, oder Klemme oder Pluskabel schlecht: mit dem Batteriepol vergleichen.
+
+# en: a0aa5415
+verdict-read-stud-open = Keine Spannung: Plusklemme, Kabel, Trennschalter oder Batterie unterbrochen.
+
+# en: f0bbc46d
+check-read-trigger = Kleiner Anschluss des Magnetschalters
+
+# en: d531649a
+check-read-trigger-ask = Wie viel Volt am kleinen Anschluss des Magnetschalters, Schlüssel auf START?
+
+# en: 6520c1e8
+check-read-trigger-how = Schwarz an den Minuspol der Batterie. Beim Durchdrehen ist im Steuerstromkreis bis etwa 1 V weniger als am Pol üblich.
+
+# en: a106e1ce
+verdict-read-trigger-command-arrives = Der Startbefehl kommt an: Der Fehler sitzt im Magnetschalter, im Anlasser oder in seiner Versorgung.
+
+# en: 092291c8
+verdict-read-trigger-command-weak = Widerstand in Zündschloss, Sicherheitsschaltern, Steckern oder Sicherungshalter; der Spannung rückwärts nachgehen.
+
+# en: 86813253
+verdict-read-trigger-command-missing = Kein Startbefehl: rückwärts durch Relais, Sicherheitsschalter und Zündschloss suchen.
+
+# en: 998be641
+check-read-starter = Anschluss am Anlasser selbst
+
+# en: f0e64df5
+check-read-starter-ask = Wie viel Volt am Anschluss des Anlassers, Schlüssel auf START?
+
+# en: ea579a8d
+verdict-read-starter-motor-guilty = Der Anlasser bekommt seine Spannung und dreht nicht: Kohlen, Wicklung oder fester Motor.
+
+# en: d4dc1ef7
+verdict-read-starter-sag = Hohe Last oder schwache Batterie: Strom und Batteriepol messen.
+
+# en: c3973717
+verdict-read-starter-lossy = In den Kontakten des Magnetschalters oder im Kabel verloren, oder die Batterie ist zusammengebrochen: mit dem Bolzen vergleichen.
+
+# en: 90c910a5
+verdict-read-starter-open = Der Magnetschalter gibt nichts weiter: kein Befehl, Spule oder Kontakte.
+
+# en: fca72636
+check-read-ground-drop = Masseseite beim Durchdrehen
+
+# en: b217e112
+check-read-ground-drop-ask = Wie viel Volt vom blanken Motorblock zum Minuspol der Batterie, Schlüssel auf START?
+
+# en: 2042af83
+verdict-read-ground-drop-sound = Masseseite gut.
+
+# en: 2ff67618
+verdict-read-ground-drop-between = Hier sind die Quellen uneins. Masseband und Klemme einzeln messen.
+
+# en: 94e2ab58
+verdict-read-ground-drop-faulty = Masseseite schlecht: Masseband, sein anderes Ende oder die Minusklemme.
+
+# en: 0d112da1
+check-read-minus-clamp = Minusklemme beim Durchdrehen
+
+# en: 2d976c10
+check-read-minus-clamp-ask = Wie viel Volt vom Minuspol zu seiner eigenen Klemme, Schlüssel auf START?
+
+# en: f7744faa
+verdict-read-minus-clamp-sound = Verbindung gut.
+
+# en: 8640f790
+verdict-read-minus-clamp-between = Hier sind die Quellen uneins: säubern und festziehen, dann noch einmal messen.
+
+# en: badbe6f0
+verdict-read-minus-clamp-faulty = Diese Verbindung ist schlecht: Pol und Klemme blank machen.
+
+# en: ef398664
+check-read-plus-clamp = Plusklemme beim Durchdrehen
+
+# en: 5449f0e6
+check-read-plus-clamp-ask = Wie viel Volt vom Pluspol zu seiner eigenen Klemme, Schlüssel auf START?
+
+# en: f7744faa
+verdict-read-plus-clamp-sound = Verbindung gut.
+
+# en: 8640f790
+verdict-read-plus-clamp-between = Hier sind die Quellen uneins: säubern und festziehen, dann noch einmal messen.
+
+# en: badbe6f0
+verdict-read-plus-clamp-faulty = Diese Verbindung ist schlecht: Pol und Klemme blank machen.
+
 # en: 4d86fb17
 check-read-amps = Strom des Anlassers
 
+# en: 5dd76280
+check-read-amps-ask = Wie viel Ampere fließen zum Anlasser, Schlüssel auf START?
+
+# en: 57d85ca5
+verdict-read-amps-open = Kein Strom: Stromkreis offen, Kontakte oder Kohlen.
+
+# en: 9a8ec921
+verdict-read-amps-low-slow = Wenig Strom und langsam: Widerstand im Stromkreis. Wenig und schnell: Das Ritzel greift nicht.
+
+# en: 381b17e4
+verdict-read-amps-normal-slow = Üblicher Strom: Dreht er langsam, nach Batteriespannung und kaltem Öl sehen.
+
+# en: d967283b
+verdict-read-amps-high-slow = Viel Strom und langsam: Motor geht schwer, Anlasser reibt oder hat Schluss. Nach der Motorgröße beurteilen.
+
+# en: 33c3b801
+check-read-rest-volts = Batterie in Ruhe
+
+# en: e5fb3f77
+check-read-rest-volts-ask = Was zeigt ein Messgerät an den beiden Batteriepolen, alles aus?
+
+# en: f7feabf9
+check-read-rest-volts-how = Messgerät auf 20 V Gleichspannung, Rot an Plus, Schwarz an Minus, auf den Bleipolen selbst. In der letzten halben Stunde kein Ladegerät, kein Start.
+
+# en: e7c0aa84
+verdict-read-rest-volts-fit = Voll genug zum Prüfen unter Last. Spannung in Ruhe beweist keine gute Batterie.
+
+# en: 1f41eded
+verdict-read-rest-volts-charge-first = Erst laden; eine Prüfung jetzt zeigt nur grobe Fehler.
+
+# en: ef2eb5f4
+verdict-read-rest-volts-charge-judge-after = Vor allem anderen laden, danach beurteilen. Fehlen nach voller Ladung zwei Volt, ist eine Zelle hin.
+
+# en: 71d77bf0
+verdict-read-rest-volts-wait = Noch nicht zur Ruhe gekommen, oder ein Ladegerät hängt dran. Später noch einmal messen.
+
+# en: 9aa1def8
+check-read-battery-start = Batterie beim Durchdrehen
+
+# en: d3fb08ea
+check-read-battery-start-ask = Wie viel Volt an den Batteriepolen, Schlüssel auf START gehalten?
+
+# en: 9aa63e62
+check-read-battery-start-how = An den Polen, nicht an den Klemmen. Fünf Sekunden.
+
+# en: 160035f5
+verdict-read-battery-start-strong = Die Batterie hält unter Last.
+
+# en: 9de4cb0c
+verdict-read-battery-start-look = Schwache oder kalte Batterie, oder er geht zu schwer; die Quellen sind uneins. Mit dem Strom des Anlassers vergleichen.
+
+# en: 8126b49d
+verdict-read-battery-start-weak = Die Batterie bricht ein, oder der Anlasser ist blockiert.
+
+# en: 0605c54e
+verdict-read-battery-start-no-current = Es fließt kaum Strom: Der Stromkreis ist weiter hinten offen.
+
+# en: b4731098
+check-test-under-load = Belastungsprüfung der Batterie
+
+# en: 07e6be5d
+check-test-under-load-ask = Halber Kälteprüfstrom, 15 Sekunden lang. Hält die geladene Batterie die Grenze?
+
+# en: 27510742
+check-test-under-load-how = Nur, wenn zu 75 Prozent oder mehr geladen. Grenze bei 12 V nach Batterietemperatur: 9,6 V ab 20 Grad, 9,4 bei 10, 9,1 bei -1, 8,9 bei -7, 8,7 bei -12, 8,5 bei -18. Bei 6 oder 24 V die Hälfte oder das Doppelte.
+
+# en: f8516927
+verdict-test-under-load-sound = Die Batterie taugt. Nach Verbindungen, Anlasser, Laden oder Ruhestrom sehen.
+
+# en: e6f418dd
+verdict-test-under-load-worn = War sie voll geladen und in Ruhe, ist sie verbraucht: erneuern. Wenn nicht, laden und noch einmal prüfen.
+
+# en: 644bad52
+check-read-cells = Säuredichte der Zellen
+
+# en: 88c131ce
+check-read-cells-ask = Unterschied der Säuredichte zwischen höchster und niedrigster Zelle?
+
+# en: e6bced7b
+check-read-cells-how = Erst auf 27 Grad umrechnen, 0,004 je 5,5 Grad. Voll laden und noch einmal messen, bevor Sie sie verwerfen.
+
+# en: 8ec0f9bf
+verdict-read-cells-alike = Zellen gleich. Alle niedrig: laden.
+
+# en: 74060625
+verdict-read-cells-suspect = Zelle verdächtig: voll laden und noch einmal messen; bleibt der Unterschied, ist die Batterie schlecht. Stand zu niedrig: nur destilliertes Wasser, keine Säure, und vor der nächsten Prüfung nachladen.
+
+## Handgriffe
+
+# en: ef17ea0c
+act-charge-battery = Batterie laden
+
+# en: b0ada4dc
+act-charge-battery-ask = Bitte laden Sie die Batterie im Freien mehrere Stunden, dann starten Sie vom Sitz aus. Was passiert jetzt?
+
+# en: 0ffa8150
+act-charge-battery-how = Beim An- und Abklemmen Ladegerät aus; Plus an Plus, Minus an Minus. Nur eine heile Batterie, die nicht gefroren ist.
+
+# en: 9adfd35f
+act-cold-start = Kaltstart nach Anleitung
+
+# en: 797a1dc4
+act-cold-start-ask = Choke ganz rein, Gas auf Starten, vom Sitz aus zehn Sekunden durchdrehen; Choke weg, sobald er zündet. Was passiert?
+
+# en: 8cf0477d
+act-cold-start-how = Nur bei kaltem Motor und wenn es nicht nach Benzin riecht.
+
+# en: dd38f96f
+act-clean-and-tighten-clamps = Klemmen säubern und festziehen
+
+# en: 92be8309
+act-clean-and-tighten-clamps-ask = Schlüssel abziehen, Masseklemme zuerst ab, beide Pole und Klemmen blank machen, fest aufsetzen, Masse zuletzt. Dann vom Sitz aus starten. Was passiert?
+
+# en: 3f094696
+act-clean-and-tighten-clamps-how = Schutzbrille auf. Nur mit dem passenden Schlüssel, und ohne beide Pole zugleich zu berühren.
+
+# en: 1ce9979c
+act-work-primer = Handpumpe drücken
+
+# en: fe839e8f
+act-work-primer-ask = Drücken Sie die Handpumpe, bis sie fest wird, höchstens vierzigmal. Dann vom Sitz aus starten. Was passiert?
+
+# en: 60143e18
+act-work-primer-how = Tank voll genug, nichts öffnen. Läuft sie nur, solange Sie pumpen, dann sagen Sie es.
+
+# en: a8aa91fd
+act-wait-key-out = Eine Minute ohne Schlüssel, dann anderer Schlüssel oder PIN
+
+# en: f7351b5d
+act-wait-key-out-ask = Ziehen Sie den Schlüssel eine Minute ab, dann probieren Sie es mit dem anderen Schlüssel, oder geben Sie die PIN noch einmal ein. Was passiert?
+
+# en: b2a771fc
+act-wait-key-out-how = Kein anderer Schlüssel, Telefon oder Anhänger nahe am Schloss.
+
+# en: f947913a
+act-clutch-down-start = Starten mit getretener Kupplung
+
+# en: 85422edf
+act-clutch-down-start-ask = Kupplung ganz durchgetreten oder Antrieb ausgeschaltet, wie die Betriebsanleitung sagt, Hebel in der Mitte, dann vom Sitz aus starten. Was passiert?
+
+# en: b42ef63b
+act-wait-flooded = Warten, bis er nicht mehr abgesoffen ist
+
+# en: 11e4355d
+act-wait-flooded-ask = Choke weg, Gas ganz auf, 20 Minuten warten, dann vom Sitz aus zehn Sekunden durchdrehen. Was passiert?
+
+# en: b0013aa7
+act-wait-flooded-how = Schlüssel loslassen, sobald er zündet. Aufhören, wenn irgendwo Benzin tropft.
+
+# en: c33bafee
+act-add-fuel = Frischen Kraftstoff nachfüllen
+
+# en: db5c0ff5
+act-add-fuel-ask = Füllen Sie fünf Liter vom richtigen Kraftstoff nach, warten Sie zwei Minuten, und starten Sie vom Sitz aus. Was passiert?
+
+# en: d0faf0d0
+act-add-fuel-how = Motor kalt, im Freien, keine Flamme. Erst auf den Deckel sehen: Benzin oder Diesel. Ein leergefahrener Diesel muss von einem Monteur entlüftet werden.
+
+# en: 71cbf695
+act-open-tap = Kraftstoffhahn auf, Tankdeckel gelöst
+
+# en: bc3fe461
+act-open-tap-ask = Drehen Sie den Kraftstoffhahn ganz auf, lösen Sie den Tankdeckel, warten Sie zwei Minuten, und starten Sie vom Sitz aus. Was passiert?
+
+# en: 64a36363
+act-open-tap-how = Motor kalt, keine Flamme. Läuft sie an und geht nach Minuten nur bei festem Deckel aus, dann sagen Sie es.
+
+# en: 5fe9741a
+act-renew-fuse = Sicherung gesäubert oder gewechselt
+
+# en: d720512a
+act-renew-fuse-ask = Schlüssel abziehen. Sicherung zweimal heraus und hinein, oder eine mit derselben Zahl einsetzen. Dann vom Sitz aus starten. Was passiert?
+
+# en: 49455ecc
+act-renew-fuse-how = Nie eine größere. Fliegt sie wieder, aufhören.
+
+# en: daed8fb0
+act-clear-mud = Dreck und Gras weggeräumt
+
+# en: a670c84a
+act-clear-mud-ask = Schlüssel abziehen. Dreck und Gras von Pedalen, Hebeln, ihren Stangen und unter dem Sitz abkratzen, alles einmal bewegen, dann vom Sitz aus starten. Was passiert?
+
+# en: 25afbcf6
+act-clear-mud-how = Kein Wasserstrahl auf Stecker und Schalter. Hände weg von den Messern.
+
+# en: 3eb083b9
+act-let-cool = Motor abkühlen lassen
+
+# en: 6e5b7bd9
+act-let-cool-ask = Lassen Sie sie mit offener Haube 40 Minuten stehen, Schlüssel abgezogen, dann starten Sie vom Sitz aus. Was passiert?
+
+# en: 4c2713e5
+act-let-cool-how = Solange er heiß ist, nichts öffnen, auch den Kühler nicht.
+
+# en: 733ee3ec
+act-preheat-twice = Zweimal vorglühen
+
+# en: bdd53d1b
+act-preheat-twice-ask = Vorglühen, bis die Lampe ausgeht, fünf Sekunden warten, noch einmal vorglühen, dann vom Sitz aus starten. Was passiert?
+
+# en: 224b1961
+act-preheat-twice-how = Zusammen höchstens eine halbe Minute glühen, und keinerlei Spray.
+
+# en: ea62894c
+act-top-up-oil = Öl nachgefüllt
+
+# en: d5a9ae59
+act-top-up-oil-ask = Motor gerade, kalt und aus. Füllen Sie das Öl aus der Betriebsanleitung bis zur oberen Marke nach, dann noch einmal starten. Was passiert?
+
+# en: 89684829
+act-top-up-oil-how = Nicht über die Marke. Fehlt viel, nachsehen, wo es geblieben ist.
+
+# en: abe96af9
+act-reset-tilt = Gerade stellen, Schlüssel eine Minute aus, dann ein
+
+# en: 6beaccc9
+act-reset-tilt-ask = Maschine aufrecht und gerade, niemand verletzt, kein Kraftstoff ausgelaufen. Schlüssel eine Minute aus, dann vom Sitz aus starten. Was passiert?
+
+# en: aaf2c6de
+act-move-controls = Jeden Hebel bewegen und zurückstellen
+
+# en: b99a5946
+act-move-controls-ask = Bitte bewegen Sie jeden Hebel, jedes Pedal und jeden Schalter einmal und stellen Sie alles zurück, dann starten Sie vom Sitz aus. Was passiert jetzt?
+
+# en: b547b30e
+act-move-controls-how = Was die Maschine hat, einmal hin und zurück: Antrieb für Messer oder Geräte, Gang- oder Fahrhebel, Pedale ganz durch, ganzes Gewicht auf den Sitz, Sicherheitsbügel, Kraftstoffhahn, Abstellzug und Motorschalter, Trennschalter, Not-Aus.
+
+# en: 709e1a8e
+act-jump-start = Starthilfe
+
+# en: d538d890
+act-jump-start-ask = Geben Sie Starthilfe von einer guten 12-Volt-Batterie, wie beschrieben, und starten Sie vom Sitz aus. Was passiert?
+
+# en: cecff457
+act-jump-start-how = Gleiche Spannung, beide mit Minus an Masse, Batterie heil und nicht gefroren, Schutzbrille. Zuerst Plus an Plus; letzte Klemme an blankes Motormetall, weit weg von der Batterie. Fünf Minuten warten, dann vom Sitz aus starten.
+
+## Abhilfen
+
+# en: b74f9575
+remedy-renew-air-filter = Ansaugung frei machen, Filter erneuern
+
+# en: 749cf382
+remedy-renew-air-filter-text = Bis zur Drosselklappe nach Nestern und Lappen sehen; Filter erneuern, einen Papierfilter nicht auswaschen.
+
+# en: 83e9804d
+remedy-clear-exhaust = Auspuff frei machen
+
+# en: 98fd9767
+remedy-clear-exhaust-text = Öffnung, Funkenfänger und Topf; ein loses Blech darin scheppert, wenn man dagegen klopft.
+
+# en: 9ff35a45
+remedy-charge-battery = Batterie laden
+
+# en: 78983fbc
+remedy-charge-battery-text = Voll laden, ruhen lassen, unter Last prüfen, und herausfinden, warum sie leer war (Ladespannung, Ruhestrom).
+
+# en: 6d4ba55b
+remedy-replace-battery = Neue Batterie einbauen
+
+# en: 31e86894
+remedy-replace-battery-text = Massekabel zuerst ab und zuletzt dran. Beide Klemmen säubern und fetten, dann die Ladespannung messen, damit die neue voll bleibt.
+
+# en: 05cec718
+remedy-clean-earth = Masseverbindungen säubern
+
+# en: 0767c7f1
+remedy-clean-earth-text = Beide Enden des Massekabels auf blankes Metall, auch zwischen Motor und Rahmen; nachweisen mit dem Spannungsabfall vom Block zum Minuspol beim Durchdrehen.
+
+# en: aad898a7
+remedy-replace-earth = Neues Masseband einbauen
+
+# en: 06948a18
+remedy-replace-earth-text = Neues Masseband mit mindestens dem alten Querschnitt, an beiden Enden auf blankes Metall.
+
+# en: 722f72d1
+remedy-replace-plus-cable = Pluskabel oder sein Ende erneuern
+
+# en: 5dbb2cd4
+remedy-replace-plus-cable-text = Kabelschuh oder ganzes Kabel erneuern; Querschnitt nach Länge und Strom; weg von scharfen Kanten und vom Auspuff.
+
+# en: 434b5c8d
+remedy-clear-short = Pluskabel vom Metall freilegen
+
+# en: 4aefb65f
+remedy-clear-short-text = Erst Batterie ab. Kabelschuh vom Gehäuse wegdrehen, verbrannte Isolierung erneuern, Kabel anschellen; die Ohm gegen Masse müssen offen sein, bevor das Pluskabel drankommt.
+
+# en: 83db55db
+remedy-clean-carburettor = Vergaser reinigen
+
+# en: 65e51dff
+remedy-clean-carburettor-text = Schwimmerkammer, Hauptdüse (oft in der Schraube der Kammer) und Kanäle frei; Schwimmer und Nadel leichtgängig. Bleiben Kanäle zu, erneuern.
+
+# en: ce8427be
+remedy-seal-intake = Ansaugung abdichten
+
+# en: c768425f
+remedy-seal-intake-text = Neue Dichtungen oder neuer Gummi, Flächen eben, Muttern gleichmäßig fest.
+
+# en: 796b3878
+remedy-mend-charging = Laden in Ordnung bringen
+
+# en: 3c433605
+remedy-mend-charging-text = Erst Riemen, Stecker und Sicherung, dann Lichtmaschine oder Spule und Regler, dann Batterie laden und die Ladespannung noch einmal messen.
+
+# en: 087782c2
+remedy-fit-belt = Riemen spannen oder erneuern
+
+# en: b1cbd512
+remedy-fit-belt-text = Nachsehen, warum er kaputtging (feste Riemenscheibe, Öl). Danach Batterie laden und Ladespannung messen.
+
+# en: 256d8d04
+remedy-set-choke = Choke und Gas richtig stellen
+
+# en: 7840b42b
+remedy-set-choke-text = Kalter Motor voller Choke, warmer keiner; Gas dorthin, wo die Betriebsanleitung es zum Starten will.
+
+# en: b9b91d52
+remedy-mend-choke = Chokezug gangbar machen oder erneuern
+
+# en: 14dc4170
+remedy-mend-choke-text = Klappe und Gestänge leichtgängig, Zug so geklemmt, dass die Klappe ganz zu und ganz auf geht.
+
+# en: 750e0039
+remedy-clean-clamps = Batterieklemmen säubern oder erneuern
+
+# en: 955b5cc5
+remedy-clean-clamps-text = Pole und Klemmen blank, fest und gefettet; nachweisen mit dem Spannungsabfall vom Pol zur Klemme beim Durchdrehen.
+
+# en: 4bf31c7f
+remedy-mend-valves = Ventil gangbar machen oder einschleifen, Spiel einstellen
+
+# en: 82a54aee
+remedy-mend-valves-text = Erst das Spiel, dann ob der Schaft geht; ein fester Schaft löst sich manchmal mit Kriechöl, ein verbranntes Ventil wird eingeschliffen oder erneuert.
+
+# en: ca0d2751
+remedy-renew-head-gasket = Zylinderkopfdichtung erneuern
+
+# en: 2632d94c
+remedy-renew-head-gasket-text = Kopf und Block plan, Schrauben in Reihenfolge und mit Drehmoment des Herstellers, Öl und Kühlwasser neu. Oft Werkstattarbeit.
+
+# en: 5f8304e0
+remedy-overhaul-engine = Ringe, Kolben, Zylinder
+
+# en: 1cd8d686
+remedy-overhaul-engine-text = Werkstattarbeit. Gegen einen anderen Motor abwägen.
+
+# en: 4866bf35
+remedy-set-timing = Steuerzeiten neu einstellen
+
+# en: 7ab1c46c
+remedy-set-timing-text = Marken nach Handbuch übereinander, Antrieb auf fehlende Zähne oder abgescherten Keil ansehen; vor dem Anlasser zweimal von Hand durchdrehen.
+
+# en: a34ba886
+remedy-set-controls = Hebel und Pedale richtig stellen
+
+# en: ec5e5536
+remedy-set-controls-text = Jeden Hebel hin und zurück, wie die Betriebsanleitung es zum Starten sagt; dem Kunden zeigen, welcher es war.
+
+# en: 1fba67e8
+remedy-set-valves = Ventilspiel einstellen
+
+# en: 0bd3c8c4
+remedy-set-valves-text = Ventilspiel nach Motorwert, Motor kalt, Kolben in der Stellung aus dem Handbuch.
+
+# en: 18ffc767
+remedy-mend-decompressor = Dekompressor oder seine Nockenwelle erneuern
+
+# en: 284c935c
+remedy-mend-decompressor-text = Erst wenn das Ventilspiel stimmt. Der Dekompressor sitzt innen auf der Nockenwelle; oft Werkstattarbeit.
+
+# en: 77e45518
+remedy-winter-diesel = Auftauen, Winterdiesel, neuer Filter
+
+# en: 21d481c3
+remedy-winter-diesel-text = Maschine in einer belüfteten Halle bei abgestelltem Motor aufwärmen, neuer Filter, Winterdiesel. Nirgends eine Flamme, kein Benzin beimischen. Danach entlüften.
+
+# en: 11af4782
+remedy-thaw-diesel = Leitung und Auslauf auftauen, Wasser herausholen
+
+# en: c6dad5ec
+remedy-thaw-diesel-text = Warme Halle oder warmes Wasser auf die Leitung, keine Flamme. Tank und Wasserabscheider ablassen, bis es sauber kommt, neuer Filter, entlüften.
+
+# en: 51948abe
+remedy-bleed-diesel = Dieselanlage entlüften
+
+# en: a4accfc0
+remedy-bleed-diesel-text = Auffüllen, vom Tank zur Pumpe der Reihe nach entlüften, suchen, wo die Luft herkam (Filterdichtung, Schlauch, Hahn).
+
+# en: cab3b9ee
+remedy-clean-diesel = Wasser ablassen, Filter erneuern
+
+# en: ad41c175
+remedy-clean-diesel-text = Tank und Wasserabscheider ablassen, bis es sauber kommt, neue Filter, entlüften; Dieselpest behandeln und suchen, wie das Wasser hineinkam.
+
+# en: 15d44c64
+remedy-renew-diesel-filter = Filter erneuern, Sieb säubern
+
+# en: cb5ecc38
+remedy-renew-diesel-filter-text = Erst Hahn und Tanksieb, dann der Filter mit neuen Dichtungen; danach entlüften.
+
+# en: 2ded6703
+remedy-renew-lift-pump = Förderpumpe erneuern
+
+# en: 40a7ce3c
+remedy-renew-lift-pump-text = Sieb in der Pumpe, Membran oder Ventile, Spannung bei elektrischer; Fördermenge nach Herstellerangabe, dann entlüften.
+
+# en: 21e7f501
+remedy-unlock = Maschine entsperren
+
+# en: a1b27b62
+remedy-unlock-text = Erst Besitzer, Vermieter oder Fuhrparkbüro nach einer Fernsperre fragen. Antenne am Schloss und ihr Stecker, dann den Schlüssel nach Herstellervorgabe anlernen.
+
+# en: c370f47a
+remedy-mend-exhaust-fluid = AdBlue-Anlage in Ordnung bringen
+
+# en: 890e17c1
+remedy-mend-exhaust-fluid-text = Frische Flüssigkeit der richtigen Sorte, Tankheizung und Leitungen aufgetaut; Sperre nach Herstellervorgabe löschen, wenn die Ursache behoben ist.
+
+# en: 859a0b24
+remedy-feed-controller = Versorgung des Steuergeräts reparieren
+
+# en: 6c14de66
+remedy-feed-controller-text = Sicherung, Hauptrelais und beide Massen unter Last; Stecker trocknen und festziehen; Codes löschen und sehen, welche wiederkommen.
+
+# en: 12b720e7
+remedy-follow-code = Dem Code zu Schalter, Sensor oder Stecker nachgehen
+
+# en: 139c3aa1
+remedy-follow-code-text = Erst Batteriespannung, dann Stecker und Kabel des genannten Teils, dann das Teil. Keine Überbrückung bleibt drin; danach die Startsperren nachprüfen.
+
+# en: f7e4031f
+remedy-renew-controller = Steuergerät erneuern
+
+# en: b2079ec6
+remedy-renew-controller-text = Nur wenn Versorgung, Massen und Stecker nachgewiesen gut sind. Es muss von jemandem, der das darf, auf die Maschine eingestellt werden.
+
+# en: 4ee98585
+remedy-free-engine = Motor untersuchen und gangbar machen
+
+# en: 426133fa
+remedy-free-engine-text = Erst Öl, Riemen und angetriebene Teile; Kriechöl in die Zylinder; nie mit dem Anlasser erzwingen. Oft Werkstattarbeit.
+
+# en: d73e6145
+remedy-clear-cylinder = Zylinder leeren
+
+# en: 6aba0587
+remedy-clear-cylinder-text = Kerze oder Düse heraus, von Hand drehen, bis er leer ist, suchen, wo es herkam (Schwimmernadel, Umkippen, Kopfdichtung), Öl wechseln, wenn es nach Kraftstoff riecht.
+
+# en: 4041b644
+remedy-right-oil = Öl der richtigen Sorte
+
+# en: 7bae6220
+remedy-right-oil-text = Maschine aufwärmen, ablassen, Wintersorte einfüllen; die Sorte muss am kältesten Morgen drehen, nicht nur pumpen.
+
+# en: c244545c
+remedy-disengage-load = Abschalten, was mitgedreht wird
+
+# en: a5152931
+remedy-disengage-load-text = Zapfwelle, Hydraulik und Fahrhebel in Leerlauf, beim Starten Kupplung treten.
+
+# en: f2626bcb
+remedy-free-pto-clutch = Zapfwellenkupplung gangbar machen, einstellen oder erneuern
+
+# en: 8c7cd724
+remedy-free-pto-clutch-text = Keine Spannung an der Kupplung bei ausgeschaltetem Schalter, Luftspalt oder Zug nach Handbuch, Rost und Schnur heraus; die Messer müssen beim Ausschalten stehen bleiben.
+
+# en: 90e1ca17
+remedy-renew-accessory = Erneuern, was fest ist
+
+# en: 2cba4734
+remedy-renew-accessory-text = Riemen ab, jede Riemenscheibe von Hand drehen; die feste wird erneuert, mit dem Riemen.
+
+# en: 3fa7dd4b
+remedy-right-hydraulic-oil = Hydrauliköl der richtigen Sorte
+
+# en: ce14f6f7
+remedy-right-hydraulic-oil-text = Wintersorte des Herstellers, Filter dazu; bei starkem Frost Maschine aufwärmen und mit ausgeschaltetem Antrieb starten.
+
+# en: 592951c1
+remedy-mend-float = Schwimmer, Nadel und Sitz erneuern
+
+# en: bf001108
+remedy-mend-float-text = Schwimmer schütteln, ob Benzin drin ist, Nadel erneuern; Öl, das nach Benzin riecht, wechseln, bevor er läuft; einen vollgelaufenen Zylinder erst leeren.
+
+# en: 2909a4e3
+remedy-clear-flooding = Abgesoffenen Motor trocknen und Grund suchen
+
+# en: d7f44656
+remedy-clear-flooding-text = Zylinder und Kerze trocknen, nach Schwimmernadel, Choke und Luftfilter sehen, nachsehen, ob Benzin ins Öl kam.
+
+# en: 2566b069
+remedy-fill-tank = Tank füllen
+
+# en: 6babab5b
+remedy-fill-tank-text = Richtiger Kraftstoff, Motor kalt, im Freien. Ein leergefahrener Diesel muss danach vielleicht entlüftet werden.
+
+# en: e0ff28ff
+remedy-mend-fuel-leak = Leck beheben, dann füllen
+
+# en: 78e894d0
+remedy-mend-fuel-leak-text = Erst Tank abklemmen oder leeren, Schlauch, Hahn oder Dichtung erneuern, nach Scheuer- und Bissstellen sehen; nichts Elektrisches einschalten, bevor das Ausgelaufene trocken ist.
+
+# en: b2d7fe5f
+remedy-open-fuel = Hahn öffnen
+
+# en: af5d3050
+remedy-open-fuel-text = Hebel ganz auf, in Richtung der Leitung.
+
+# en: 49812411
+remedy-free-vent = Belüftung frei machen oder Deckel erneuern
+
+# en: f229064f
+remedy-free-vent-text = Das Loch im Deckel oder der Belüftungsschlauch muss Luft einlassen; neuer Deckel mit Belüftung, keinen dichten.
+
+# en: d98f7beb
+remedy-empty-wrong-fuel = Tank und Leitungen leeren, frischer Kraftstoff und Filter
+
+# en: 67fdc956
+remedy-empty-wrong-fuel-text = Zündung nicht einmal auf EIN, bevor der Tank leer ist. Leitungen und Filter spülen. AdBlue oder Benzin im Common-Rail-Diesel ist Werkstattarbeit.
+
+# en: 5dbc83f8
+remedy-renew-fuel-valve = Abschaltventil erneuern
+
+# en: f006ee50
+remedy-renew-fuel-valve-text = Nur wenn Spannung am Kabel nachgewiesen ist. Der Stößel muss ganz einziehen; seinen Sitz säubern.
+
+# en: c293f1d3
+remedy-mend-fuel-valve-wire = Versorgung des Ventils reparieren
+
+# en: 5c284a75
+remedy-mend-fuel-valve-wire-text = Von der Sicherung bis zum Stecker mit dem Messgerät, Zündung EIN; nach Scheuer- und Fraßstellen sehen und nach der Masse des Ventils.
+
+# en: 3d788719
+remedy-renew-fuse = Sicherung erneuern und Grund suchen
+
+# en: fd319106
+remedy-renew-fuse-text = Hinter der Sicherung auf Schluss messen, bevor eine neue hineinkommt; nach durchgescheuerten Kabeln, Mäusen und verschweißten Kontakten sehen.
+
+# en: 6b9cf740
+remedy-renew-fuse-holder = Sicherungshalter säubern oder erneuern
+
+# en: c0f599b3
+remedy-renew-fuse-holder-text = Kontakte blank und federnd, oder neuer Halter; Fett gegen Feuchtigkeit.
+
+# en: 8001e9b8
+remedy-mend-short = Schluss suchen und beheben
+
+# en: 8fc00be3
+remedy-mend-short-text = Eine Prüflampe anstelle der Sicherung geht aus, wo der Schluss getrennt wird. Nachsehen, wo Kabel an Lenkung, Mähwerk, Auspuff und Sitzscharnier vorbeigehen; Schutzschlauch darüber und anschellen.
+
+# en: a6cbec89
+remedy-change-bottle = Volle Gasflasche
+
+# en: 7592b1f8
+remedy-change-bottle-text = Neue Dichtung, wo die Verbindung eine hat, Lecksuchspray darauf, im Freien.
+
+# en: 0c719f57
+remedy-open-gas-valve = Gasventil öffnen
+
+# en: 85284dec
+remedy-open-gas-valve-text = Zudrehen, langsam wieder ganz auf, eine Minute warten, dann starten. Im Freien, keine Flamme.
+
+# en: d050b4fc
+remedy-renew-gas-regulator = Regler auftauen, reinigen oder erneuern
+
+# en: f309e2d9
+remedy-renew-gas-regulator-text = Auf einen vereisten warmes Wasser, keine Flamme; Ölreste ablassen, nachsehen, ob warmes Kühlwasser hinkommt, gerissene Membran erneuern.
+
+# en: 9eef5553
+remedy-renew-gas-lock = Gas-Absperrventil reparieren
+
+# en: 3d388b1b
+remedy-renew-gas-lock-text = Erst Spannung am Stecker; eines mit Unterdruck braucht einen heilen Schlauch und einen Motor, der schnell genug dreht.
+
+# en: f6011b7c
+remedy-mend-points = Unterbrecher und Kondensator säubern oder erneuern
+
+# en: 10e47edf
+remedy-mend-points-text = Säubern, Abstand nach Motorwert einstellen, alles Öl abwischen; verbrennen die Kontakte wieder, Kondensator erneuern.
+
+# en: 8498d53c
+remedy-renew-distributor = Kappe und Finger säubern oder erneuern
+
+# en: 2919acbd
+remedy-renew-distributor-text = Kontakt am Finger blank machen, Kappe trocknen und säubern, nach Haarrissen sehen; beide zusammen erneuern.
+
+# en: 6286cdc5
+remedy-overhaul-magneto = Magnetzünder überholen
+
+# en: dc0025bd
+remedy-overhaul-magneto-text = Schnapper gangbar und geölt, Kontakte und Schleifring sauber; Spule und Magnete sind Arbeit für den Fachmann. Auf den Schnapper einstellen.
+
+# en: 4a3ab7a3
+remedy-mend-kill-wire = Suchen, wo das Abstellkabel an Masse liegt
+
+# en: 690375a7
+remedy-mend-kill-wire-text = Das Kabel mit dem Messgerät von der Spule bis zum Zündschloss verfolgen; zuerst Scheuerstellen an der Luftführung und unter dem Tank. Der Schlüssel muss den Motor danach abstellen.
+
+# en: 34127a09
+remedy-mend-run-interlock = Sicherheitsschalter erneuern, Kabel reparieren
+
+# en: 59b8e012
+remedy-mend-run-interlock-text = Schalter, Stecker und Gestänge; danach muss jeder Sicherheitsschalter den Motor abstellen, wie die Betriebsanleitung es sagt.
+
+# en: a88613ce
+remedy-switch-on = Motorschalter auf RUN
+
+# en: 8e801224
+remedy-switch-on-text = Schalter am Motor oder Holm auf ON oder RUN, dann starten, wie die Betriebsanleitung es sagt.
+
+# en: 757ccaf8
+remedy-mend-coil-feed = Versorgung der Spule reparieren
+
+# en: 229725e0
+remedy-mend-coil-feed-text = Von der Batterie über Sicherung, Zündschloss und Vorwiderstand zur Spule, Spannung an jeder Verbindung bei geschlossenen Kontakten.
+
+# en: fa99b2c4
+remedy-renew-flywheel-key = Keil im Schwungrad erneuern
+
+# en: c52d1096
+remedy-renew-flywheel-key-text = Erst Kerzenstecker ab. Kegel sauber und trocken, Mutter mit Drehmoment des Herstellers; nachsehen, ob die Kurbelwelle krumm ist.
+
+# en: 5a8e1733
+remedy-sort-leads = Kabel in Reihenfolge, Zündung eingestellt
+
+# en: 887d6b6e
+remedy-sort-leads-text = Kompressionstakt von Zylinder eins suchen, Finger und Marken stellen, Kabel nach Zündfolge.
+
+# en: 7c0b2d9d
+remedy-press-plug-cap = Kerzenstecker richtig aufgedrückt
+
+# en: 1dcbf710
+remedy-press-plug-cap-text = Schlüssel abziehen, Motor kalt. Den Stecker an jedem Kerzenkabel fest aufdrücken; kein Kabel anfassen, solange er dreht.
+
+# en: 3384c889
+remedy-renew-plug = Zündkerze erneuern
+
+# en: e6bf787c
+remedy-renew-plug-text = Richtiges Gewinde, richtige Länge und richtiger Wärmewert; Abstand nach Motorwert. Herausfinden, warum sie verrußt ist.
+
+# en: f6b370f3
+remedy-renew-plug-lead = Kerzenkabel und Stecker erneuern oder neu aufsetzen
+
+# en: c7f7e2fa
+remedy-renew-plug-lead-text = Stecker drauf, bis er einrastet; sind Kabel und Spule ein Stück und das Kabel ist rissig, wird die Spule erneuert.
+
+# en: 6b085149
+remedy-renew-coil = Zündspule oder Zündmodul erneuern
+
+# en: 3764cdc6
+remedy-renew-coil-text = Erst Abstellkabel ab, um es auszuschließen; Luftspalt nach Angabe des Motorherstellers einstellen (oft 0,25 mm, aus dem Gedächtnis).
+
+# en: c0bdc487
+remedy-mend-injection-pump = Einspritzpumpe überholen oder erneuern
+
+# en: e1573645
+remedy-mend-injection-pump-text = Nur nach Anweisung des Herstellers, eingestellt und entlüftet. Eine feste Regelstange löst sich manchmal; sonst Werkstattarbeit.
+
+# en: a37c56c2
+remedy-renew-injectors = Einspritzdüsen erneuern oder überholen
+
+# en: 96b5dd14
+remedy-renew-injectors-text = Einzeln geprüft, neue Sitze und Dichtringe, Leitungen mit Drehmoment des Herstellers. Common-Rail-Injektoren werden angelernt.
+
+# en: 3597d8f2
+remedy-renew-injector-seats = Düsensitze und Dichtringe erneuern
+
+# en: 73bd2a05
+remedy-renew-injector-seats-text = Sitze nachgefräst oder erneuert, neue Dichtringe, Düsen eingebaut, wie das Handbuch es sagt; nachweisen mit dem klaren Rücklaufschlauch.
+
+# en: 812d38bc
+remedy-mend-rail = Suchen, warum der Raildruck niedrig bleibt
+
+# en: ef91be0d
+remedy-mend-rail-text = Erst Codes, Vordruck und Filter, dann Regelventil und Sensor, zuletzt Rücklaufmengen. Hochdruckteile sind Werkstattarbeit.
+
+# en: bf7bf010
+remedy-renew-speed-sensor = Drehzahlsensor erneuern oder Stecker reparieren
+
+# en: 0a407e46
+remedy-renew-speed-sensor-text = Erst Stecker, Scheuerstellen und der Spalt mit Metallstaub am Sensor; dann der Sensor selbst.
+
+# en: 14d58303
+remedy-mend-switch = Sicherheitsschalter einstellen, säubern oder erneuern
+
+# en: 4db4cad2
+remedy-mend-switch-text = Erst Hebel, Feder und Stecker ansehen, dann den Schalter. Danach nach Betriebsanleitung nachweisen, dass der Anlasser nicht dreht: mit Gang, mit eingeschalteter Zapfwelle, ohne jemanden auf dem Sitz, mit losgelassenem Pedal.
+
+# en: 3a5cc771
+remedy-mend-switch-wire = Stecker oder Kabel des Sicherheitsschalters reparieren
+
+# en: a2fa37c7
+remedy-mend-switch-wire-text = Stecker drauf, bis er einrastet, Kabel repariert und weg von beweglichen Teilen angeschellt. Keine Überbrückung bleibt drin. Dann nach Betriebsanleitung nachweisen, dass der Anlasser nicht dreht: mit Gang, mit eingeschalteter Zapfwelle, ohne jemanden auf dem Sitz, mit losgelassenem Pedal.
+
+# en: a0d51421
+remedy-clear-linkage = Pedale, Hebel und Schalter säubern und gangbar machen
+
+# en: e97611e0
+remedy-clear-linkage-text = Gestänge säubern und ölen, bei jedem Schalter nachsehen, ob er seinen Anschlag erreicht, nach Handbuch einstellen; dem Kunden zeigen, wo sich Dreck sammelt.
+
+# en: 3506e624
+remedy-renew-key-run = Zündschloss oder seinen Stecker erneuern
+
+# en: 2bb5f996
+remedy-renew-key-run-text = Versorgung gut und Ausgang EIN tot: dann das Schloss. Danach jede Startsperre und das Abstellen mit dem Schlüssel prüfen.
+
+# en: 334c0703
+remedy-renew-key-switch = Zündschloss erneuern
+
+# en: 4258ec09
+remedy-renew-key-switch-text = Erst Stecker und Kabel (verbrannt, lose), dann das Schloss mit denselben Anschlüssen. Danach darf der Anlasser weder mit Gang noch mit eingeschalteter Zapfwelle drehen.
+
+# en: 66c990bd
+remedy-mend-key-plug = Stecker hinter dem Zündschloss reparieren
+
+# en: dfaa7055
+remedy-mend-key-plug-text = Neue Kontakte, Kabel bis auf blankes Kupfer gekürzt; sind die Zungen blau, auch das Schloss erneuern. Suchen, was zu viel Strom gezogen hat.
+
+# en: 08d8a4c1
+remedy-change-fuel = Altes Benzin ablassen, Schwimmerkammer säubern, frisch füllen
+
+# en: d5446024
+remedy-change-fuel-text = Tank, Schlauch und Schwimmerkammer in einen Kanister leeren, neuer Filter, frisches Benzin. Stirbt er wieder ab, sind die Düsen verharzt.
+
+# en: 581f5d35
+remedy-renew-petrol-filter = Filter und Schlauch erneuern, Sieb säubern
+
+# en: 6f083218
+remedy-renew-petrol-filter-text = Sieb am Tankauslauf, Filter, Schläuche (sie quellen innen auf); dann an der letzten Verbindung sehen, ob es läuft.
+
+# en: e2ee7f1c
+remedy-renew-petrol-pump = Benzinpumpe oder ihren Unterdruckschlauch erneuern
+
+# en: 4d71a7e1
+remedy-renew-petrol-pump-text = Unterdruckschlauch dicht und trocken, oder Spannung an der elektrischen Pumpe, bevor eine neue drankommt. Schläuche an die richtigen Stutzen.
+
+# en: d7928780
+remedy-shield-fuel-line = Schlauch von der Hitze weg verlegen
+
+# en: 7165ba6f
+remedy-shield-fuel-line-text = Schlauch weg von Auspuff und Block, Hitzeblech und Luftführung wieder dran, Kühlrippen sauber.
+
+# en: ad10c6f5
+remedy-mend-petrol-injection = Benzineinspritzung untersuchen
+
+# en: 31e40358
+remedy-mend-petrol-injection-text = Erst Codes, dann Druck mit dem Manometer des Herstellers, Spannung an Pumpe und Relais; Druck ablassen, bevor etwas geöffnet wird.
+
+# en: 7e01fe73
+remedy-renew-glow-plugs = Kaputte Glühkerzen erneuern
+
+# en: 352bf35d
+remedy-renew-glow-plugs-text = Jede Kerze messen (1,0 bis 1,5 Ohm). Eine feste Kerze nicht mit Gewalt; sind zwei hin, alle erneuern.
+
+# en: 932afe34
+remedy-renew-glow-relay = Glührelais oder Zeitgerät erneuern, Schiene reparieren
+
+# en: 2ee5503c
+remedy-renew-glow-relay-text = Sicherung, dann Spannung am Eingang und Ausgang des Relais und an seiner Spule beim Vorglühen, dann Muttern der Schiene und Rost.
+
+# en: 78a778b0
+remedy-preheat-right = Vorglühen, wie die Betriebsanleitung es sagt
+
+# en: 019851a6
+remedy-preheat-right-text = Dem Kunden zeigen, wie lange bei Kälte vorgeglüht wird.
+
+# en: 8267a53f
+remedy-sort-hoses = Schläuche und Filter richtig angeschlossen
+
+# en: ef5dfca5
+remedy-sort-hoses-text = Vor- und Rücklauf vom Tank aus verfolgen, Pfeile an Filter und Pumpe in Flussrichtung, keine Knicke; einen Diesel entlüften.
+
+# en: 577b1773
+remedy-replace-relay = Startrelais erneuern
+
+# en: 7fda852f
+remedy-replace-relay-text = Sockel säubern, Relais mit derselben Belegung einsetzen, und prüfen, dass der Anlasser nur dreht, wenn alle Startsperren frei sind.
+
+# en: 421b2661
+remedy-replace-solenoid = Magnetschalter oder Schütz erneuern
+
+# en: 6dc26019
+remedy-replace-solenoid-text = Anschlüsse wie am alten. Danach darf der Anlasser nicht drehen: mit Gang, mit eingeschalteter Zapfwelle, ohne jemanden auf dem Sitz.
+
+# en: 90a3bbd5
+remedy-fill-oil = Öl nachfüllen und suchen, wo es geblieben ist
+
+# en: 93ffba15
+remedy-fill-oil-text = Bis zur oberen Marke, Maschine gerade. An Dichtungen, Entlüftung und Luftfilter nachsehen, wo es geblieben ist.
+
+# en: bfb50590
+remedy-renew-oil-switch = Ölschalter oder sein Kabel erneuern
+
+# en: 67bace04
+remedy-renew-oil-switch-text = Erst das Kabel (durchgescheuert bis aufs Metall), dann Schalter oder Ölwächter. Der Wächter muss danach wieder arbeiten.
+
+# en: f19faaa5
+remedy-reset-tilt-guard = Kippschalter zurückstellen
+
+# en: dd8d5a08
+remedy-reset-tilt-guard-text = Nach dem Umkippen vor dem Durchdrehen nach Öl im Zylinder und ausgelaufenem Kraftstoff sehen. Schalter richtig herum und fest.
+
+# en: 7d22bb90
+remedy-find-draw = Suchen, was an bleibt
+
+# en: af03f4fe
+remedy-find-draw-text = Sicherungen einzeln ziehen, Amperemeter dazwischen, dann dem Stromkreis nachgehen, bei dem der Strom sank. Batterie laden und unter Last prüfen.
+
+# en: e291e8b6
+remedy-mend-bare-wire = Angefressene oder durchgescheuerte Kabel reparieren
+
+# en: 6283f372
+remedy-mend-bare-wire-text = Batteriemasse ab. Den Kabelbaum hinter Armaturen, Tank und Sitz verfolgen; jedes blanke Kabel reparieren, weg von Kanten anschellen, Nest ausräumen, und den Ruhestrom noch einmal messen.
+
+# en: d1c61dca
+remedy-mend-wiring = Kabel im Startstromkreis reparieren
+
+# en: 9fe4dddd
+remedy-mend-wiring-text = Der Spannung vom Zündschloss zum Magnetschalter nachgehen, Schlüssel gehalten; wo sie verloren geht, ist die Stelle. Verpressen, schrumpfen und anschellen.
+
+# en: 80fb1fc3
+remedy-wire-right = Kabel dahin, wo sie hingehören
+
+# en: 92021f21
+remedy-wire-right-text = Nach dem Schaltplan, nicht nach der Farbe allein. Batteriemasse zuletzt. Dann nachweisen, dass der Anlasser nicht dreht: mit Gang, mit eingeschalteter Zapfwelle, ohne jemanden auf dem Sitz.
+
+# en: 60de9104
+remedy-renew-drive = Anlasserritzel reinigen oder erneuern
+
+# en: d219794b
+remedy-renew-drive-text = Steilgewinde trocken auswaschen, Ritzel von Hand bewegen; erneuern, wenn es rutscht oder die Zähne rund sind.
+
+# en: d2972b84
+remedy-renew-ring-gear = Zahnkranz erneuern
+
+# en: 8ddbc168
+remedy-renew-ring-gear-text = Motor stückweise drehen und den ganzen Kranz ansehen. Bei den meisten Maschinen Werkstattarbeit.
+
+# en: c6d10cb2
+remedy-replace-brushes = Kohlen im Anlasser erneuern
+
+# en: eb8d9f2c
+remedy-replace-brushes-text = Unter etwa zwei Dritteln ihrer Länge sind sie verbraucht. Kollektor säubern; ist er verbrannt, Anlasser erneuern.
+
+# en: 7bd1efa5
+remedy-replace-starter = Anlasser erneuern
+
+# en: d3952ec3
+remedy-replace-starter-text = Blankes Metall unter dem Flansch. Danach drei Starts, einer davon heiß.
+
+# en: 5002ccbc
+remedy-free-pinion = Ritzel frei machen
+
+# en: 23ce179b
+remedy-free-pinion-text = Anlasser lösen, Ritzel frei machen, Zähne an beiden ansehen; Ritzel reinigen, kein Öl auf das Steilgewinde.
+
+# en: e71db6b6
+remedy-renew-stop-solenoid = Abstellmagnet gangbar machen oder erneuern
+
+# en: 4dc7a257
+remedy-renew-stop-solenoid-text = Nur bei nachgewiesener Versorgung. Stößel und Gestänge leichtgängig und nach Handbuch eingestellt; der Schlüssel muss den Motor danach abstellen.
+
+# en: 8b6a8646
+remedy-mend-stop-feed = Versorgung des Abstellmagneten reparieren
+
+# en: 9215880b
+remedy-mend-stop-feed-text = Von der Sicherung über Relais oder Zeitglied zum Stecker, Spannung an jeder Verbindung. Niemand bindet den Hebel auf Lauf fest; der Schlüssel muss den Motor danach abstellen.
+
+# en: 1c834c6f
+remedy-push-stop-knob = Abstellzug hineinschieben
+
+# en: f0af0f54
+remedy-push-stop-knob-text = Den Abstellzug ganz hineinschieben; nachsehen, ob der Hebel an der Pumpe ganz mitgeht.
+
+# en: 672aa4ae
+remedy-free-stop-cable = Abstellzug gangbar machen oder erneuern
+
+# en: 0edec54c
+remedy-free-stop-cable-text = Zug und Hebel geölt und leichtgängig, Rückholfeder an ihrem Platz; der Abstellzug muss den Motor danach abstellen.
+
+# en: c9be96c3
+remedy-renew-isolator = Batterietrennschalter erneuern
+
+# en: 7b7817e2
+remedy-renew-isolator-text = Gleiche Strombelastung; Kabelschuhe fest und gefettet; beim Durchdrehen den Spannungsabfall darüber messen.
+
+# en: 425dfc70
+remedy-wake-lithium = Lithium-Batterie wecken und laden
+
+# en: d9bf070d
+remedy-wake-lithium-text = Erst über null Grad bringen. Nur ein Ladegerät, das dafür gemacht ist; kein Blei-Programm, keine Starthilfekabel. Dann Ruhestrom und Ladespannung messen.
+
 ## Teile
+
+# en: d3780760
+part-battery = Starterbatterie
+
+# en: 7530fea4
+part-battery-fit-1 = Volt
+
+# en: 2d3a0c34
+part-battery-fit-2 = Kälteprüfstrom
+
+# en: 50f746a2
+part-battery-fit-3 = Größe und Lage der Pole
+
+# en: 6bd31015
+part-battery-clamp = Polklemme
+
+# en: a9628503
+part-battery-clamp-fit-1 = Polgröße
+
+# en: d42d703e
+part-earth-strap = Masseband
+
+# en: 4f3dfdee
+part-earth-strap-fit-1 = Länge und Ösengröße
+
+# en: 10f71a88
+part-battery-cable = Batteriekabel mit Ösen
+
+# en: 0f82aca6
+part-battery-cable-fit-1 = Länge
+
+# en: a1ccd61a
+part-battery-cable-fit-2 = Querschnitt
+
+# en: 60b6135d
+part-battery-cable-fit-3 = Ösengröße
+
+# en: 7862a18a
+part-cable-lugs = Kabelschuhe und Schrumpfschlauch
+
+# en: 5aed4a17
+part-fuses = Sicherungen, gemischt
+
+# en: bc00afbf
+part-fuses-fit-1 = Form und Ampere
+
+# en: 54daf71c
+part-fuse-holder = Sicherungshalter
+
+# en: 0588c817
+part-fuse-holder-fit-1 = Form der Sicherung
 
 # en: 4bb64660
 part-isolator = Batterietrennschalter
 
+# en: b5f2265d
+part-isolator-fit-1 = Ampere
+
+# en: d6ec3c70
+part-isolator-fit-2 = Bolzengröße
+
 # en: 27723f15
 part-key-switch = Zündschloss
+
+# en: ac7d900d
+part-key-switch-fit-1 = Zahl der Anschlüsse
+
+# en: 2c70e12b
+part-key-switch-fit-2 = Schlüssel
+
+# en: f61259c2
+part-safety-switch = Sicherheitsschalter
+
+# en: 4b8d4445
+part-safety-switch-fit-1 = Öffner oder Schließer
+
+# en: ac7d900d
+part-safety-switch-fit-2 = Zahl der Anschlüsse
+
+# en: 81df6358
+part-safety-switch-fit-3 = Einbauort
 
 # en: f1d95962
 part-start-relay = Startrelais
 
+# en: 7530fea4
+part-start-relay-fit-1 = Volt
+
+# en: ac7d900d
+part-start-relay-fit-2 = Zahl der Anschlüsse
+
+# en: 8b69cb3d
+part-contactor = Anlasserschütz
+
+# en: 7530fea4
+part-contactor-fit-1 = Volt
+
+# en: bbfef501
+part-contactor-fit-2 = drei oder vier Anschlüsse
+
 # en: 20032501
 part-solenoid = Magnetschalter
+
+# en: 7530fea4
+part-solenoid-fit-1 = Volt
+
+# en: f3255657
+part-solenoid-fit-2 = Anlassertyp
 
 # en: 3863247f
 part-starter = Anlasser
 
+# en: 7530fea4
+part-starter-fit-1 = Volt
+
+# en: c9349dab
+part-starter-fit-2 = Zähne
+
+# en: 9393e70c
+part-starter-fit-3 = Drehrichtung
+
+# en: d04ba736
+part-starter-exchange = Austauschanlasser
+
+# en: 7530fea4
+part-starter-exchange-fit-1 = Volt
+
+# en: c9349dab
+part-starter-exchange-fit-2 = Zähne
+
+# en: 9393e70c
+part-starter-exchange-fit-3 = Drehrichtung
+
+# en: 8286f5aa
+part-brush-set = Kohlensatz für den Anlasser
+
+# en: f3255657
+part-brush-set-fit-1 = Anlassertyp
+
+# en: 8030e1a9
+part-starter-drive = Anlasserritzel
+
+# en: c9349dab
+part-starter-drive-fit-1 = Zähne
+
+# en: f3255657
+part-starter-drive-fit-2 = Anlassertyp
+
+# en: 625d080a
+part-ring-gear = Zahnkranz oder Schwungrad
+
+# en: c9349dab
+part-ring-gear-fit-1 = Zähne
+
+# en: 5a18a59d
+part-ring-gear-fit-2 = Motortyp
+
+# en: 27239d3b
+part-alternator = Lichtmaschine
+
+# en: 7530fea4
+part-alternator-fit-1 = Volt
+
+# en: b5f2265d
+part-alternator-fit-2 = Ampere
+
+# en: fc6f05bc
+part-alternator-fit-3 = Riemenscheibe
+
+# en: 50a2b32b
+part-regulator = Laderegler
+
+# en: eaeb27de
+part-regulator-fit-1 = Anschlüsse
+
+# en: b5f2265d
+part-regulator-fit-2 = Ampere
+
+# en: fae12880
+part-belt = Keilriemen der Lichtmaschine
+
+# en: 0f82aca6
+part-belt-fit-1 = Länge
+
+# en: 1900eab6
+part-belt-fit-2 = Profil
+
+# en: 135fd278
+part-controller = Motorsteuergerät
+
+# en: bc020a35
+part-controller-fit-1 = Maschine
+
+# en: 35390f54
+part-controller-fit-2 = Software
+
+# en: 5400c44a
+part-exhaust-fluid = AdBlue im Kanister
+
+# en: 04af3879
+part-oil-switch = Ölschalter oder Ölwächter
+
+# en: 5a18a59d
+part-oil-switch-fit-1 = Motortyp
+
+# en: 39200d1e
+part-oil-switch-fit-2 = Gewinde
+
+# en: 74e53870
+part-wire-and-crimps = Kabel und Quetschverbinder
+
 # en: d54fa6c7
 part-spark-plug = Zündkerze
+
+# en: 39200d1e
+part-spark-plug-fit-1 = Gewinde
+
+# en: ed4561f6
+part-spark-plug-fit-2 = Gewindelänge
+
+# en: a8273660
+part-spark-plug-fit-3 = Wärmewert
 
 # en: a947d9f2
 part-ignition-coil = Zündspule oder Zündmodul
 
+# en: 5a18a59d
+part-ignition-coil-fit-1 = Motortyp
+
+# en: d56b9098
+part-fresh-petrol = Frisches Benzin im Kanister
+
+# en: 7f282a92
+part-fresh-diesel = Frischer Diesel im Kanister
+
+# en: 9d2b0b85
+part-fresh-diesel-fit-1 = bei Frost Wintersorte
+
+# en: 4b78a885
+part-fuel-filter = Kraftstofffilter
+
+# en: 541bb1bf
+part-fuel-filter-fit-1 = Leitungsfilter oder Einsatz
+
+# en: f2521d49
+part-fuel-line = Kraftstoffschlauch und Schellen
+
+# en: 078a3a85
+part-fuel-line-fit-1 = Innendurchmesser
+
 # en: e364cccf
 part-carburettor = Vergaser
+
+# en: 5a18a59d
+part-carburettor-fit-1 = Motortyp
+
+# en: cc7aed70
+part-carburettor-kit = Vergaserdichtungen und Schwimmersatz
+
+# en: d2d8b17b
+part-carburettor-kit-fit-1 = Vergasertyp
+
+# en: 849c6be1
+part-fuel-solenoid = Kraftstoff-Abschaltventil
+
+# en: 7530fea4
+part-fuel-solenoid-fit-1 = Volt
+
+# en: 39200d1e
+part-fuel-solenoid-fit-2 = Gewinde
 
 # en: f2f0dd02
 part-fuel-pump = Kraftstoffpumpe
 
+# en: 41b589ea
+part-fuel-pump-fit-1 = Unterdruck
+
+# en: 65db8c64
+part-fuel-pump-fit-2 = mechanisch oder elektrisch
+
 # en: 5981bebd
 part-stop-solenoid = Abstellmagnet
+
+# en: 7530fea4
+part-stop-solenoid-fit-1 = Volt
+
+# en: 8dcc2759
+part-stop-solenoid-fit-2 = ziehend oder drückend
+
+# en: 274cb0ce
+part-glow-plugs = Satz Glühkerzen
+
+# en: 7530fea4
+part-glow-plugs-fit-1 = Volt
+
+# en: 39200d1e
+part-glow-plugs-fit-2 = Gewinde
+
+# en: 12886f9d
+part-glow-plugs-fit-3 = Anzahl
+
+# en: 123439c1
+part-glow-relay = Glührelais
+
+# en: 7530fea4
+part-glow-relay-fit-1 = Volt
+
+# en: b5f2265d
+part-glow-relay-fit-2 = Ampere
 
 # en: a21c7fe0
 part-air-filter = Luftfilter
 
+# en: 5a18a59d
+part-air-filter-fit-1 = Motortyp
+
+# en: 1a08c476
+part-engine-oil = Motoröl der richtigen Sorte
+
+# en: 1d67c38e
+part-engine-oil-fit-1 = Sorte für die Jahreszeit
+
+# en: ec1fe88a
+part-gasket-set = Kopfdichtungssatz
+
+# en: 5a18a59d
+part-gasket-set-fit-1 = Motortyp
+
+# en: 60e81710
+part-fuel-cap = Tankdeckel mit Belüftung
+
+# en: f0e61ba4
+part-fuel-cap-fit-1 = Stutzengröße
+
+# en: 7de25a83
+part-fuel-tap = Kraftstoffhahn mit Sieb
+
+# en: 39200d1e
+part-fuel-tap-fit-1 = Gewinde
+
+# en: 570fd6ff
+part-fuel-tap-fit-2 = Schlauchgröße
+
+# en: cacc1c37
+part-control-cable = Choke- oder Abstellzug
+
+# en: 0f82aca6
+part-control-cable-fit-1 = Länge
+
+# en: b7a7513c
+part-control-cable-fit-2 = Enden
+
+# en: d9a3fa5f
+part-plug-lead = Kerzenkabel und Kerzenstecker
+
+# en: e8b16519
+part-plug-lead-fit-1 = Kabeldurchmesser
+
+# en: 2b7ecd7d
+part-plug-lead-fit-2 = Form des Steckers
+
+# en: 2ce2e785
+part-points = Unterbrecherkontakte und Kondensator
+
+# en: e0c064c2
+part-points-fit-1 = Typ des Verteilers oder Magnetzünders
+
 # en: 33a7c8d3
 part-distributor-parts = Verteilerkappe und Verteilerfinger
+
+# en: 176c5894
+part-distributor-parts-fit-1 = Verteilertyp
 
 # en: 02eefe0b
 part-flywheel-key = Keil im Schwungrad
 
+# en: 5a18a59d
+part-flywheel-key-fit-1 = Motortyp
+
+# en: 516a9c9b
+part-injection-pump = Einspritzpumpe (Austausch)
+
+# en: 2b020323
+part-injection-pump-fit-1 = Motor- und Pumpennummer
+
+# en: 7bc0eceb
+part-injectors = Einspritzdüsen mit Dichtringen
+
+# en: 5a18a59d
+part-injectors-fit-1 = Motortyp
+
+# en: 12886f9d
+part-injectors-fit-2 = Anzahl
+
+# en: a817f918
+part-speed-sensor = Drehzahlsensor für Kurbel- oder Nockenwelle
+
+# en: 5a18a59d
+part-speed-sensor-fit-1 = Motortyp
+
+# en: 0daf0c9c
+part-speed-sensor-fit-2 = Stecker
+
+# en: c9f8cc09
+part-silencer = Auspufftopf
+
+# en: 5a18a59d
+part-silencer-fit-1 = Motortyp
+
+# en: 653fc760
+part-silencer-fit-2 = Flansch
+
+# en: 322c89fa
+part-camshaft = Nockenwelle mit Dekompressor
+
+# en: 5a18a59d
+part-camshaft-fit-1 = Motortyp
+
+# en: 780058a8
+part-pto-clutch = Kupplung für Zapfwelle oder Mähwerk
+
+# en: 7530fea4
+part-pto-clutch-fit-1 = Volt
+
+# en: 706cd6db
+part-pto-clutch-fit-2 = Bohrung
+
+# en: b508174e
+part-pto-clutch-fit-3 = Größe der Riemenscheibe
+
+# en: ac8abfa6
+part-drive-belt = Keilriemen
+
+# en: 2983db7a
+part-drive-belt-fit-1 = Länge und Profil
+
+# en: 2ed3dd09
+part-water-pump = Wasserpumpe mit Dichtung
+
+# en: 5a18a59d
+part-water-pump-fit-1 = Motortyp
+
+# en: 96718126
+part-hydraulic-oil = Hydrauliköl
+
+# en: 53b20b70
+part-hydraulic-oil-fit-1 = Sorte des Herstellers
+
+# en: 159270ca
+part-hydraulic-oil-fit-2 = Liter
+
+# en: a6cbec89
+part-gas-bottle = Volle Gasflasche
+
+# en: 2a8e5f2d
+part-gas-bottle-fit-1 = Größe und Gewinde
+
+# en: f035fbe0
+part-gas-regulator = Gasregler oder Reparatursatz
+
+# en: 5a18a59d
+part-gas-regulator-fit-1 = Motortyp
+
+# en: b667446e
+part-gas-regulator-fit-2 = Druck
+
 # en: 59baccbe
 part-gas-valve = Gas-Absperrventil
 
+# en: c826b39f
+part-gas-valve-fit-1 = Volt oder Unterdruck
+
+# en: 39200d1e
+part-gas-valve-fit-2 = Gewinde
+
+## Gefahren
+
+# en: ab4eeb6d
+hazard-safe-stop = Maschine gesichert
+
+# en: 803abdbb
+hazard-safe-stop-caution = Handbremse angezogen, Gang heraus, Mähwerk und Zapfwelle aus, Schlüssel abgezogen, Anbaugerät abgelassen.
+
+# en: dbc483d7
+hazard-safe-stop-safe-1 = Handbremse angezogen
+
+# en: 3013cce2
+hazard-safe-stop-safe-2 = Gang heraus
+
+# en: 388f51ed
+hazard-safe-stop-safe-3 = Zapfwelle und Mähwerk aus
+
+# en: a018d5c5
+hazard-safe-stop-safe-4 = Schlüssel abgezogen
+
+# en: 364c9e6a
+hazard-safe-stop-safe-5 = Anbaugerät abgelassen
+
+# en: 6b4c5398
+hazard-start-from-seat = Nur vom Sitz aus starten
+
+# en: ae7e76d5
+hazard-start-from-seat-caution = Nur vom Sitz aus mit dem Schlüssel starten, im Leerlauf, Bremse angezogen, Zapfwelle aus. Niemand neben, unter oder hinter der Maschine. Nie den Anlasser überbrücken.
+
+# en: 8920b987
+hazard-start-from-seat-safe-1 = Fahrer auf dem Sitz
+
+# en: 3013cce2
+hazard-start-from-seat-safe-2 = Gang heraus
+
+# en: dbc483d7
+hazard-start-from-seat-safe-3 = Handbremse angezogen
+
+# en: f36e200d
+hazard-start-from-seat-safe-4 = Zapfwelle aus
+
+# en: 395c740c
+hazard-start-from-seat-safe-5 = niemand in der Nähe
+
+# en: 4c3a4e4a
+hazard-cranking = Motor kann drehen
+
+# en: d624c9b3
+hazard-cranking-caution = Hände, Ärmel und Werkzeug weg von Riemen, Lüfter und Messern, wenn der Schlüssel gedreht wird. Höchstens 15 Sekunden je Versuch, dann zwei Minuten Pause.
+
+# en: 521ab6bc
+hazard-cranking-safe-1 = Hände weg von Lüfter und Riemen
+
+# en: 42b1e336
+hazard-cranking-safe-2 = Räder verkeilt
+
+# en: afad42c9
+hazard-live-measuring = Messen mit dem Schlüssel auf START
+
+# en: e515fcd8
+hazard-live-measuring-caution = Räder verkeilt, Antrieb getrennt, Zapfwelle aus. Messleitungen anklemmen, bevor der Schlüssel gedreht wird, und Abstand von den Rädern halten.
+
+# en: 42b1e336
+hazard-live-measuring-safe-1 = Räder verkeilt
+
+# en: f6c76a2f
+hazard-live-measuring-safe-2 = Antrieb getrennt
+
+# en: f36e200d
+hazard-live-measuring-safe-3 = Zapfwelle aus
+
+# en: 0765eb4c
+hazard-live-measuring-safe-4 = Messleitungen angeklemmt
+
+# en: dccf5bd9
+hazard-hot-parts = Heiße Teile
+
+# en: 9b8432bc
+hazard-hot-parts-caution = Auspuff, Motor und ein Kabel, durch das der Anlasserstrom floss, können heiß sein. Nichts anfassen, was verbrannt riecht.
+
+# en: 1cd7ff7f
+hazard-hot-parts-safe-1 = Motor abgekühlt
+
+# en: 5a31a810
+hazard-battery-gas = Explosives Gas an der Batterie
+
+# en: b9ee3a06
+hazard-battery-gas-caution = Eine Batterie gibt Gas ab, das explodiert. Keine Flamme, nicht rauchen, keine Funken in der Nähe; Schutzbrille auf; im Freien oder bei offenen Toren.
+
+# en: abd53d4a
+hazard-battery-gas-safe-1 = keine Flamme, nicht rauchen
+
+# en: badb3559
+hazard-battery-gas-safe-2 = Schutzbrille
+
+# en: c1331a3d
+hazard-battery-gas-safe-3 = frische Luft
+
+# en: a9dcf5d4
+hazard-battery-acid = Batteriesäure
+
+# en: 4a2cf622
+hazard-battery-acid-caution = Batteriesäure verätzt. Schutzbrille und Handschuhe. Auf der Haut oder in den Augen: 30 Minuten mit Wasser spülen und ärztliche Hilfe holen.
+
+# en: badb3559
+hazard-battery-acid-safe-1 = Schutzbrille
+
+# en: 0e376c13
+hazard-battery-acid-safe-2 = Handschuhe
+
+# en: 5ae5abc7
+hazard-battery-acid-safe-3 = Wasser zur Hand
+
+# en: 9a502032
+hazard-battery-order = Massekabel zuerst
+
+# en: bc3479f2
+hazard-battery-order-caution = Das Massekabel zuerst von der Batterie abnehmen und zuletzt anschließen. Mit dem Schlüssel nie beide Pole zugleich berühren.
+
+# en: 90738802
+hazard-battery-order-safe-1 = Massekabel zuerst ab
+
+# en: 377d0b3b
+hazard-frozen-battery = Gefrorene oder beschädigte Batterie
+
+# en: 7f1c0aee
+hazard-frozen-battery-caution = Nie eine Batterie laden oder ihr Starthilfe geben, die gefroren, gerissen, aufgebläht, undicht oder heiß sein kann, und keine Lithium-Batterie unter null Grad.
+
+# en: 9d0358c1
+hazard-frozen-battery-safe-1 = Batterie aufgetaut
+
+# en: afe5c908
+hazard-frozen-battery-safe-2 = heil und trocken
+
+# en: 14c724c9
+hazard-jump-start = Starthilfekabel in der richtigen Reihenfolge
+
+# en: 788e5e5a
+hazard-jump-start-caution = Nur gleiche Spannung, nur Minus an Masse. Die Pole laut sagen: Plus der leeren, Plus der guten, Minus der guten, letzte Klemme an blankes Motormetall, weit weg von der leeren Batterie. Ab in umgekehrter Reihenfolge.
+
+# en: fa8846c2
+hazard-jump-start-safe-1 = gleiche Spannung
+
+# en: 81b5416d
+hazard-jump-start-safe-2 = Pole laut gesagt
+
+# en: cecd9f6f
+hazard-jump-start-safe-3 = letzte Klemme weit weg von der Batterie
+
+# en: e6a3954c
+hazard-petrol-vapour = Benzindampf
+
+# en: c0554e47
+hazard-petrol-vapour-caution = Benzindampf brennt sofort. Motor kalt, im Freien, keine Flamme, nicht rauchen, keine Funken; Verschüttetes aufwischen, bevor etwas eingeschaltet wird.
+
+# en: c7cce748
+hazard-petrol-vapour-safe-1 = Motor kalt
+
+# en: bc722fdb
+hazard-petrol-vapour-safe-2 = im Freien
+
+# en: ac44db49
+hazard-petrol-vapour-safe-3 = keine Flamme
+
+# en: 9dad3476
+hazard-fuel-pressure = Kraftstoff unter Druck
+
+# en: 06049721
+hazard-fuel-pressure-caution = Diesel unter Druck geht durch die Haut, ohne dass man es spürt. Ein Leck nie mit der Hand suchen; Pappe nehmen, Motor aus. Bei einem Stich sofort ins Krankenhaus.
+
+# en: 6d3da880
+hazard-fuel-pressure-safe-1 = Motor aus
+
+# en: 1355d6bd
+hazard-fuel-pressure-safe-2 = Druck abgelassen
+
+# en: 5969b3d7
+hazard-fuel-pressure-safe-3 = Schutzbrille und Handschuhe
+
+# en: 04de0e00
+hazard-ignition-shock = Zündspannung
+
+# en: 8851f2f3
+hazard-ignition-shock-caution = Zündspannung kann einen umwerfen. Kein Kabel mit der Hand halten, solange der Motor dreht; einen Prüfer nehmen, weg von Benzin.
+
+# en: b89f1072
+hazard-ignition-shock-safe-1 = kein Benzindampf
+
+# en: 8c2af925
+hazard-ignition-shock-safe-2 = Kabel nicht mit der Hand gehalten
+
+# en: 359d119f
+hazard-engine-fumes = Abgase
+
+# en: 2ddf904e
+hazard-engine-fumes-caution = Abgas tötet, ohne zu riechen. Den Motor nur im Freien laufen lassen; bei den ersten Kopfschmerzen aufhören.
+
+# en: bc722fdb
+hazard-engine-fumes-safe-1 = im Freien
+
+# en: 425add8b
+hazard-ether = Startspray
+
+# en: 5a7b80e5
+hazard-ether-caution = Kein Startspray bei Motoren mit Glühkerzen oder Ansaugvorwärmung, und vom Kunden überhaupt keines.
+
+# en: 09e08aa9
+hazard-ether-safe-1 = kein Startspray benutzt
+
+# en: 993eb9d2
+hazard-lifted-machine = Angehobene Maschine
+
+# en: 4fc10f6f
+hazard-lifted-machine-caution = Nie unter eine Maschine greifen, die nur ein Wagenheber oder ihre Hydraulik hält. Unterstellböcke darunter, Räder verkeilt.
+
+# en: ba37d3b1
+hazard-lifted-machine-safe-1 = Maschine auf Böcken
+
+# en: 42b1e336
+hazard-lifted-machine-safe-2 = Räder verkeilt
+
+# en: b87282fc
+hazard-blades = Messer und Riemen
+
+# en: 2ea033d0
+hazard-blades-caution = Mähwerk aus, Schlüssel abgezogen und Kerzenstecker ab, bevor eine Hand an Mähwerk oder Riemen kommt.
+
+# en: 235bafa2
+hazard-blades-safe-1 = Mähwerk aus
+
+# en: a018d5c5
+hazard-blades-safe-2 = Schlüssel abgezogen
+
+# en: 733ebbd3
+hazard-gas-leak = Gas
+
+# en: bb9e534a
+hazard-gas-leak-caution = Gas aus der Flasche ist schwerer als Luft und explodiert. Nur im Freien, keine Flamme, keine Funken, nicht rauchen; riecht es nach Gas: Flasche zu und weggehen.
+
+# en: bc722fdb
+hazard-gas-leak-safe-1 = im Freien
+
+# en: 148b2c5d
+hazard-gas-leak-safe-2 = Flasche zu, bevor eine Verbindung geöffnet wird
+
+# en: ac44db49
+hazard-gas-leak-safe-3 = keine Flamme
+
+## Alarme
+
+# en: dc02782f
+flag-fire-or-injury = Jemand ist verletzt, oder etwas brennt
+
+# en: 0c576298
+flag-fire-or-injury-say = Bringen Sie alle weg, und rufen Sie jetzt den Notruf an.
+
+# en: 74d46370
+flag-fuel-leak = Kraftstoffgeruch oder Pfütze
+
+# en: 1571f14d
+flag-fuel-leak-say = Den Schlüssel nicht drehen. Alle weg, keine Flamme, nicht rauchen. Den Kraftstoffhahn nur zudrehen, wenn Sie drankommen, ohne im Kraftstoff zu stehen. Wir rufen Sie an.
+
+# en: c6b0306e
+flag-smoke-or-hot-wires = Rauch, heiße Kabel oder glimmende Spreu
+
+# en: 2cdeb03d
+flag-smoke-or-hot-wires-say = Schlüssel abziehen. Batterietrennschalter aus, wenn die Maschine einen hat und Sie gefahrlos drankommen. Feuerlöscher bereithalten, und weg von der Batterie bleiben.
+
+# en: 5c639cf4
+flag-battery-damaged = Batterie aufgebläht, gerissen, undicht, zischt oder heiß
+
+# en: ad48686d
+flag-battery-damaged-say = Weg von der Batterie, keine Flamme, nicht laden, keine Starthilfekabel. Ein Monteur kommt.
+
+# en: 2f95ff64
+flag-battery-frozen = Batterie vielleicht gefroren
+
+# en: a4fe12e8
+flag-battery-frozen-say = Nicht laden und keine Starthilfe geben. Eine gefrorene Batterie kann platzen. Ein Monteur kommt.
+
+# en: 3725e984
+flag-battery-spark = Großer Funke beim Anklemmen der Batterie
+
+# en: f87a21a7
+flag-battery-spark-say = Kabel ab lassen und nicht noch einmal probieren. Schutzbrille auf, keine Flamme, weg von der Batterie. Etwas hat Kurzschluss; das misst erst ein Monteur.
+
+# en: 2696195c
+flag-lithium-cold = Lithium-Batterie unter null Grad
+
+# en: 302fb678
+flag-lithium-cold-say = Nicht laden und keine Starthilfe geben. Bringen Sie die Batterie erst ins Warme, und lassen Sie sie dort ein paar Stunden.
+
+# en: a2f6235d
+flag-leads-reversed = Kabel oder Batterie verpolt angeschlossen
+
+# en: 85ae58d5
+flag-leads-reversed-say = Lassen Sie alles aus. Nicht starten. Schreiben Sie auf, was wie angeschlossen war und wie lange.
+
+# en: 89cdffe3
+flag-wrong-fluid = Falsches in einem Tank
+
+# en: 4ab39ea4
+flag-wrong-fluid-say = Den Schlüssel nicht drehen, auch nicht auf EIN. Der Tank muss erst geleert werden.
+
+# en: b7a56cdc
+flag-water-in-engine = Maschine unter Wasser gestanden, oder Wasser im Motor
+
+# en: 65733536
+flag-water-in-engine-say = Nicht durchdrehen. Ein Motor voll Wasser bricht, wenn er gedreht wird.
+
+# en: 91cf6287
+flag-will-not-stop = Anlasser oder Motor hört nicht auf
+
+# en: ac607d19
+flag-will-not-stop-say = Schlüssel abziehen, Abstellzug ziehen, Kraftstoffhahn zu. Batterietrennschalter aus. Wenn keiner da ist: mit Handschuhen und Schutzbrille die Masseklemme abziehen, Gesicht abgewandt, nur wenn man ohne Riemen und Lüfter zu nahe zu kommen drankommt und nichts raucht oder zischt. Sonst Abstand halten und uns anrufen.
+
+# en: e34b52b0
+flag-interlock-bridged = Ein Sicherheitsschalter wurde überbrückt
+
+# en: df273f8c
+flag-interlock-bridged-say = So nicht starten. Sagen Sie uns, welcher Schalter; ein Monteur bringt das in Ordnung.
+
+# en: e73b19ce
+flag-raised-load = Etwas Angehobenes steht über jemandem
+
+# en: 7571095f
+flag-raised-load-say = Niemand geht darunter. Nur mit dem eigenen Hebel ablassen, wenn die Betriebsanleitung es erlaubt; sonst wegbleiben.
+
+# en: 8d457086
+flag-bad-place = Am Hang, auf der Straße oder am Bahnübergang
+
+# en: 9dd20b90
+flag-bad-place-say = Bremse anziehen, Räder verkeilen, alle weg von der Fahrbahnseite. Hier nicht an der Maschine arbeiten; den Verkehr warnen.
+
+# en: c900dbc5
+flag-ether-sprayed = Startspray wurde gesprüht
+
+# en: 2bb56e85
+flag-ether-sprayed-say = Nicht vorglühen und nicht noch einmal sprühen. Eine halbe Stunde mit offener Haube warten.
+
+# en: 35762c86
+flag-alone-and-far = Allein, und niemand weiß, wo
+
+# en: 298cb6cb
+flag-alone-and-far-say = Sagen Sie jemandem, wo Sie sind, bevor Sie mit den Händen etwas anfangen.
+
+# en: fd6caa75
+flag-nest-or-chaff = Nest oder trockene Spreu an Motor oder Auspuff
+
+# en: fba56a5a
+flag-nest-or-chaff-say = Nicht starten. Schlüssel abziehen, abkühlen lassen, dann Nest oder Spreu mit Handschuhen ausräumen. Nach angefressenen Kabeln sehen, und uns sagen, was Sie sehen.
+
+# en: beaa4ca8
+flag-somebody-too-near = Jemand unter, in oder dicht an der Maschine
+
+# en: 247ac778
+flag-somebody-too-near-say = Schlüssel abziehen und bei sich behalten. Nichts drehen und nichts probieren, bis alle so weit weg stehen, dass Sie sie sehen.
+
+## Werkzeug
+
+# en: f2810fae
+tool-meter = Multimeter
+
+# en: 36cb6b08
+tool-test-lamp = Prüflampe
+
+# en: 771885c7
+tool-clamp-meter = Gleichstrom-Zange
+
+# en: 58791177
+tool-load-tester = Batterie-Belastungsprüfer
+
+# en: 24157bdf
+tool-hydrometer = Säureheber
+
+# en: 5ab66c61
+tool-charger = Ladegerät
+
+# en: 5c8dae9e
+tool-leads = Starthilfekabel
+
+# en: d365337a
+tool-jump-pack = Booster
+
+# en: 36200cf9
+tool-second-person = Ein Zweiter
+
+# en: f17b42ed
+tool-camera = Telefon mit Kamera
+
+# en: ac6dd42c
+tool-hand-tools = Schraubenschlüssel und Schraubenzieher
+
+# en: c369fd67
+tool-wire-brush = Drahtbürste und Polfett
+
+# en: c0c325e9
+tool-spark-tester = Zündfunkenprüfer
+
+# en: 4c0ae5c7
+tool-compression-gauge = Kompressionsprüfer
+
+# en: cd37f80f
+tool-clear-jar = Klares Glas
+
+# en: 6200d44d
+tool-fuel-gauge = Kraftstoff-Manometer
+
+# en: 609e1e70
+tool-wheel-chocks = Unterlegkeile
+
+# en: dcc578ac
+tool-torch = Taschenlampe
+
+# en: 5a4834f1
+tool-cleaning-spray = Vergaserreiniger
+
+# en: 72881750
+tool-hand-pump = Umfüllpumpe und Kanister
+
+# en: fdee8b32
+tool-feeler-gauges = Fühlerlehren
+
+# en: f38ff810
+tool-leak-down-tester = Druckverlusttester und Druckluft
+
+# en: 6e7ff113
+tool-code-reader = Diagnosegerät des Herstellers
+
 ## Zugang
+
+# en: 0a83e32a
+access-battery-cover = Batteriedeckel auf oder Sitz hoch
+
+# en: 264cba3c
+access-bonnet = Haube auf
+
+# en: 1c303faa
+access-dash-panel = Armaturenbrett ab
+
+# en: f734171c
+access-under-machine = Von unten an den Anlasser
+
+# en: c0cb5f57
+access-starter-off = Anlasser ausgebaut
+
+# en: 182b2760
+access-starter-open = Anlasser zerlegt
+
+# en: 8a369fa7
+access-plug-out = Zündkerze heraus
+
+# en: dcca38ba
+access-fuel-line-open = Kraftstoffleitung offen
+
+# en: 3e522349
+access-carburettor-off = Vergaser ausgebaut
 
 # en: b52425e5
 access-injector-line-open = Einspritzleitung gelöst
 
+# en: 9dc09ac8
+access-flywheel-cover = Lüftergehäuse und Schwungraddeckel ab
+
+# en: 3a565bc6
+access-glow-plug-rail = Glühschiene gelöst
+
 ## Anlagen
+
+# en: b05e7732
+system-air-and-exhaust = Luftansaugung und Auspuff
 
 # en: dfcb7c16
 system-battery = Batterie
 
+# en: dbd3bcb9
+system-cables-and-earth = Dicke Kabel und Masse
+
 # en: e364cccf
 system-carburettor = Vergaser
+
+# en: 22b69322
+system-charging = Laden
+
+# en: 3df7df9e
+system-choke = Choke- und Gaszug
+
+# en: 8404cd6a
+system-clamps = Batterieklemmen
+
+# en: 4a11415d
+system-compression = Kompression und Ventile
+
+# en: 6365aa46
+system-control-positions = Hebel und Pedale nicht in Startstellung
+
+# en: ab19acb1
+system-decompressor = Dekompressor und Ventilspiel
+
+# en: 55cbc7d6
+system-diesel-cold = Diesel bei Frost
+
+# en: e974c2e9
+system-diesel-fuel = Dieselzulauf
+
+# en: 73b4d890
+system-electronics = Wegfahrsperre, Steuergerät, AdBlue
+
+# en: 7d00884b
+system-engine-drag = Motor geht schwer
+
+# en: 1c29b64c
+system-engine-load = Was mit dem Motor mitdreht
+
+# en: 86468ff9
+system-flooding = Abgesoffen
+
+# en: 7111f9a2
+system-fuel-tank = Tank, Hahn und Belüftung
+
+# en: 4e229d53
+system-fuel-valve = Abschaltventil am Vergaser
+
+# en: 23aca891
+system-fuses = Sicherungen und Schmelzdrähte
+
+# en: 733ebbd3
+system-gas-fuel = Gas
+
+# en: 7cd84b15
+system-hand-back = Bevor die Maschine zurückgeht
+
+# en: 8c485b07
+system-ignition-points = Unterbrecher, Verteiler und Magnetzünder
+
+# en: d2fb940c
+system-ignition-stop = Abstellen und Versorgen der Zündung
+
+# en: a3cb1e65
+system-ignition-timing = Zündzeitpunkt
+
+# en: ae1c3280
+system-ignition = Zündung
+
+# en: d30070c6
+system-injection = Dieseleinspritzung
+
+# en: 31e907e0
+system-interlock-switches = Sicherheitsschalter
+
+# en: 5f01b660
+system-key-run = Zündschloss, Stellung EIN
 
 # en: 27723f15
 system-key-switch = Zündschloss
 
+# en: 4bd208b9
+system-petrol-fuel = Benzinzulauf
+
+# en: 5cbeeb37
+system-petrol-heat = Benzin und Hitze
+
+# en: a21139f3
+system-petrol-injection = Benzineinspritzung
+
+# en: d652df81
+system-preheat = Vorglühen
+
+# en: b027ea27
+system-recent-fuel-work = Nach Arbeiten an der Kraftstoffanlage
+
+# en: 8b62048a
+system-relay-and-solenoid = Startrelais, Magnetschalter, Schütz
+
+# en: 2d634003
+system-shut-downs = Ölwächter und Kippschalter
+
+# en: e419c53a
+system-standing-drain = Ruhestrom
+
+# en: 4a0af6c2
+system-start-wiring = Kabel im Startstromkreis
+
+# en: 84b87089
+system-starter-drive = Anlasserritzel und Zahnkranz
+
 # en: 3863247f
 system-starter-motor = Anlasser
 
+# en: a60e1506
+system-stop-control = Abstellung beim Diesel
+
+# en: 017bfb87
+system-two-batteries-and-isolator = Zwei Batterien, Trennschalter, Lithium
+
 ## Ausstattung
+
+# en: 449d4383
+feature-electric-start = Elektrischer Anlasser
+
+# en: d283afbf
+feature-recoil-start = Seilzugstarter
+
+# en: 556b2051
+feature-contactor = Schütz getrennt vom Anlasser
 
 # en: f1d95962
 feature-start-relay = Startrelais
@@ -4238,23 +6438,169 @@ feature-brake-switch = Bremsschalter
 # en: b9f0476f
 feature-neutral-switch = Leerlaufschalter
 
+# en: 803ab9f1
+feature-pto-switch = Schalter für Zapfwelle oder Mähwerk
+
+# en: 6cf749fa
+feature-pto = Antrieb für Zapfwelle oder Mähwerk
+
+# en: 9c6cd0d2
+feature-lever-bar = Sicherheits- oder Haltebügel
+
 # en: 4bb64660
 feature-isolator = Batterietrennschalter
 
 # en: 0cd08b1e
 feature-emergency-stop = Not-Aus-Knopf
 
+# en: 8a933ea3
+feature-two-batteries = Zwei Batterien
+
+# en: ba471c6c
+feature-lights = Licht oder Kontrolllampen
+
+# en: 322babc7
+feature-display = Anzeige mit Codes oder Volt
+
+# en: 848c6c07
+feature-charging = Lichtmaschine oder Ladespule
+
+# en: 3950d83d
+feature-fan-belt = Lichtmaschine mit Riemenantrieb
+
+# en: 5c4bb842
+feature-immobiliser = Wegfahrsperre oder PIN-Sperre
+
+# en: 6de13ebc
+feature-controller = Elektronisches Motorsteuergerät
+
+# en: 7a8c54cf
+feature-exhaust-fluid = AdBlue-Anlage
+
+# en: aa34bc76
+feature-tilt-stop = Kippabschaltung
+
 # en: e364cccf
 feature-carburettor = Vergaser
+
+# en: 66796116
+feature-choke = Choke
 
 # en: 3e2ffd59
 feature-fuel-tap = Kraftstoffhahn
 
+# en: a5a67886
+feature-fuel-solenoid = Kraftstoff-Abschaltventil am Vergaser
+
 # en: f2f0dd02
 feature-fuel-pump = Kraftstoffpumpe
+
+# en: 1cc8f3ab
+feature-magneto-ignition = Magnetzündung
 
 # en: d428b0f7
 feature-points = Unterbrecherkontakte
 
+# en: c6599450
+feature-glow-plugs = Glühkerzen oder Ansaugvorwärmung
+
+# en: c63769d1
+feature-stop-solenoid = Elektrischer Abstellmagnet
+
+# en: 8fdb703f
+feature-stop-knob = Abstellzug zum Ziehen
+
+# en: 22f2a4f8
+feature-decompressor = Automatischer Dekompressor
+
+# en: 712d6509
+feature-low-oil-stop = Ölmangelabschaltung
+
+# en: e55d3640
+feature-hydrostatic = Hydrostat
+
 # en: fac175fa
 feature-electric-fuel-pump = Elektrische Kraftstoffpumpe
+
+# en: 30634f30
+feature-electronic-injection = Elektronische Einspritzung (Common Rail oder Benzin)
+
+# en: d8e73763
+feature-hand-primer = Handpumpe an Dieselfilter oder Pumpe
+
+# en: 44ff34a1
+feature-fuel-bowl = Schauglas unter dem Kraftstofffilter
+
+# en: 0d31059d
+feature-coil-ignition = Zündspule mit Batteriestrom
+
+# en: 08e37599
+feature-engine-switch = Stoppschalter am Motor oder Holm
+
+## Maschinen
+
+# en: b1fb254d
+machine-atv = Quad oder Nutzfahrzeug
+
+# en: ebdad9ba
+machine-others-family = Andere
+
+# en: 31359b08
+machine-backhoe-loader = Baggerlader oder Bagger
+
+# en: 1c3d5bbe
+machine-loaders-family = Lader
+
+# en: 35843e7a
+machine-combine = Mähdrescher
+
+# en: c91ab8b6
+machine-harvest-family = Ernte
+
+# en: 0aaeabf4
+machine-compact-tractor = Kleintraktor
+
+# en: c5fe20e6
+machine-tractors-family = Traktoren
+
+# en: 6b1cb2bd
+machine-garden-tractor = Gartentraktor
+
+# en: ae9b6a49
+machine-mowers-family = Mäher
+
+# en: 1e2b9cce
+machine-harvester = Andere Erntemaschine
+
+# en: af98f1f9
+machine-old-tractor = Alter Traktor oder Oldtimer
+
+# en: e4873b72
+machine-other = Andere Maschine
+
+# en: a156b9d0
+machine-pump-or-generator = Pumpe oder Stromerzeuger
+
+# en: 288716f1
+machine-ride-on-mower = Aufsitzmäher
+
+# en: 82f18357
+machine-row-crop-tractor = Großer Traktor
+
+# en: 6ab3d0b3
+machine-skid-steer = Kompakt- oder Raupenlader
+
+# en: 67c9b3a3
+machine-sprayer = Selbstfahrende Spritze
+
+# en: 4bc03b43
+machine-telehandler = Teleskoplader
+
+# en: f46aa8c6
+machine-utility-tractor = Traktor bis etwa 120 PS
+
+# en: 0f69172e
+machine-walk-behind = Handgeführte Maschine
+
+# en: 6ac9c756
+machine-zero-turn = Zero-Turn-Mäher
