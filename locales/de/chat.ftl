@@ -558,9 +558,9 @@ press-help = Dem Kunden etwas zum Probieren geben
 help-which = Was soll der Kunde aus Fall { $number } probieren? Er bekommt es Schritt für Schritt, mit allen Warnungen.
 # en: 6f663489
 help-none = Es ist nichts Ungefährliches mehr übrig, was der Kunde aus Fall { $number } probieren könnte.
-# en: f3e84e87
+# en: 379ecf2d
 help-choice = { $what } – behebt es: { $cures }
-# en: 900449a4
+# en: 63693399
 help-choice-hides = { $what } – behebt es: { $cures }, verdeckt es nur: { $masks }
 # en: 91db2b6d
 help-over = Das wurde schon probiert
@@ -771,6 +771,14 @@ point-readings-1 = { $name } – { $reading1 }
 point-readings-2 = { $name } – { $reading1 } – { $reading2 }
 # en: 473ae35a
 point-readings-3 = { $name } – { $reading1 } – { $reading2 } – { $reading3 }
+# en: f53a41d0
+point-cause = { $cause }: { $median }
+# en: 34a3ed72
+brief-for = dafür: { $what }
+# en: 31835c6d
+brief-against = dagegen: { $what }
+# en: b613bd24
+seen-on-photo = { $what } (auf einem Foto gesehen)
 # en: 7ffada20
 sheet-points = Was das Messgerät zeigen soll
 # en: 26c58140
@@ -1082,6 +1090,10 @@ command-help = was ich kann
 command-language = Sprache wählen
 # en: ed3292b6
 command-forget = löschen, was über Sie aufgehoben ist
+# en: ef891e4f
+command-export = eine Kopie von allem, was über Sie aufgehoben ist
+# en: 6d288a38
+command-machines = Ihre Maschinen
 # en: 726b2249
 command-jobs = Ihre Aufträge
 # en: 85a01a89
@@ -1130,6 +1142,69 @@ forget-no = Nein, behalten
 forgotten = Erledigt. Von Ihnen ist nichts mehr aufgehoben, außer diesem Chat auf Ihrem eigenen Telefon.
 # en: 0330c6e2
 apology = Hier ist etwas schiefgegangen. Was Sie geschickt haben, ist aufgehoben, und jemand sieht es sich an.
+# en: 9c78d09e
+export-here = Hier ist alles, was über Sie aufgehoben ist.
+# en: 77502039
+own-machines = Ihre Maschinen. Drücken Sie eine, um sie anzusehen oder zu ändern.
+# en: 07586558
+own-machines-none = Für Sie ist noch keine Maschine aufgehoben. Das kommt, sobald Sie eine gemeldet haben.
+# en: 9b386632
+own-machine-gone = Diese Maschine steht nicht mehr auf Ihrer Liste.
+# en: f2f55bf5
+own-machine-fuel = Läuft mit: { $fuel }
+# en: 1215c438
+own-machine-volts = Bordspannung: { $volts }
+# en: 5a23fc75
+own-machine-serial = Seriennummer: { $serial }
+# en: c8ef1944
+own-machine-cases = Fälle bisher: { $list }
+# en: 428462d0
+own-machine-name = Namen ändern
+# en: 7107269a
+own-machine-plate = Seriennummer eintragen
+# en: b2a39ef3
+own-machine-other-fuel = Sie läuft mit: { $fuel }
+# en: 6bc29eb4
+own-machine-other-volts = Sie hat { $volts }
+# en: bb10c474
+own-machine-out = Von meiner Liste nehmen
+# en: 27631beb
+own-machine-write-name = Schreiben Sie, wie Sie diese Maschine nennen.
+# en: e57e7003
+own-machine-write-plate = Schreiben Sie die Seriennummer, wie sie auf dem Typenschild steht.
+
+## Words that can be written in place of a command; several stand with commas between them.
+
+# en: 71b73c93
+word-new = neuer Fall, neue Maschine
+# en: cba924ab
+word-help = Hilfe
+# en: d7571a1d
+word-language = Sprache
+# en: fc9151d0
+word-forget = vergessen, vergiss mich, löschen, alles löschen
+# en: 0987c100
+word-export = meine Daten, Datenkopie
+# en: 331f93dd
+word-machines = meine Maschinen
+# en: 89790076
+word-jobs = Aufträge, Jobs
+# en: a6ca6a04
+word-calls = Meldungen
+# en: a14e4eff
+word-call = Anruf
+# en: fad7f290
+word-find = suchen, suche
+# en: 493d226d
+word-report = Auswertung, Bericht
+# en: fe35170f
+word-duty = Bereitschaft
+# en: f30dee1b
+word-invite = einladen
+# en: 180a5237
+word-people = Leute
+# en: e6c74280
+word-handover = Übergabe, übergeben
 
 ## What the bot says of itself before anybody has written
 
