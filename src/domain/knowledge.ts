@@ -30,6 +30,8 @@ export interface Knowledge {
   readonly latentGroups: ReadonlyMap<string, LatentGroup>;
   readonly systems: ReadonlyMap<string, Titled>;
   readonly features: ReadonlyMap<string, Titled>;
+  /** The rules of urgency; their title is the reason that is shown. Absent: there are none. */
+  readonly urgencyRules?: ReadonlyMap<string, Titled>;
   readonly machines: ReadonlyMap<MachineKindId, MachineKind>;
   readonly rates: Rates;
 }
@@ -341,7 +343,8 @@ export type WordKind =
   | "system"
   | "machine"
   | "feature"
-  | "latent";
+  | "latent"
+  | "rule";
 
 /** The Fluent key of a piece of knowledge: `fault-battery-flat`, `check-look-posts-how`. */
 export function wordKey(kind: WordKind, id: string, part = ""): string {

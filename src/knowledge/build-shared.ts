@@ -9,7 +9,14 @@ import { type Placed, problemAt } from "./source-file.ts";
 
 type Shared = Pick<
   Knowledge,
-  "parts" | "tools" | "hazards" | "redFlags" | "accessGroups" | "systems" | "features"
+  | "parts"
+  | "tools"
+  | "hazards"
+  | "redFlags"
+  | "accessGroups"
+  | "systems"
+  | "features"
+  | "urgencyRules"
 >;
 
 /** The shared lists, in the words of the domain. */
@@ -48,6 +55,7 @@ export function buildShared(gathered: Gathered): Shared {
     })),
     systems: mapped(gathered.systems, ({ id, value }) => ({ id, title: value })),
     features: mapped(gathered.features, ({ id, value }) => ({ id, title: value })),
+    urgencyRules: mapped(gathered.urgency, ({ id, value }) => ({ id, title: value.because })),
   };
 }
 

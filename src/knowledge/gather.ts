@@ -40,6 +40,8 @@ export interface Gathered {
   readonly hazards: Section<HazardText>;
   readonly redFlags: Section<z.infer<typeof RedFlagText>>;
   readonly features: Section<string>;
+  /** The reasons of the rules of urgency. */
+  readonly urgency: Section<{ readonly because: string }>;
   readonly forbidden: Section<ForbiddenText>;
   readonly negations: Section<readonly string[]>;
   readonly rates: Section<z.infer<typeof RatesText>>;
@@ -71,6 +73,7 @@ export function gather(
     hazards: new Map(),
     redFlags: new Map(),
     features: new Map(),
+    urgency: new Map(),
     forbidden: new Map(),
     negations: new Map(),
     rates: new Map(),
@@ -135,6 +138,9 @@ function gatherShared(source: SourceFile, file: SharedFile, into: Gathered): Pro
     ...collect(into.hazards, { source, key: "hazards", items: file.hazards, basis }),
     ...collect(into.redFlags, { source, key: "red-flags", items: file["red-flags"], basis }),
     ...collect(into.features, { source, key: "features", items: file.features, basis: wordOnly }),
+    ...collect(into.urgency, {
+      ...{ source, key: "urgency", items: file.urgency?.rules, basis: wordOnly },
+    }),
     ...collect(into.forbidden, { source, key: "forbidden", items: file.forbidden, basis }),
     ...single(into.negations, source, { key: "negations", value: file.negations, basis: wordOnly }),
     ...single(into.rates, source, { key: "rates", value: file.rates, basis }),

@@ -13,7 +13,8 @@ type Words = Map<string, string>;
  * - `remedy-<id>` its title, `remedy-<id>-text`
  * - `part-<id>`, `part-<id>-fit-<n>` and `hazard-<id>`, `hazard-<id>-caution`,
  *   `hazard-<id>-safe-<n>`, n counting from 1
- * - `flag-<id>`, `flag-<id>-say`; `tool-`, `access-`, `system-`, `feature-`, `latent-<id>`
+ * - `flag-<id>`, `flag-<id>-say`; `tool-`, `access-`, `system-`, `feature-`, `latent-<id>`; `rule-<id>`, the
+ *   reason that a rule of urgency gives
  * - `machine-<id>`, and `machine-<family>-family` for the menu it is offered under
  * @returns English words by key, in the order above
  */
@@ -90,6 +91,7 @@ function addThings(knowledge: Knowledge, words: Words): void {
     ["system", knowledge.systems],
     ["feature", knowledge.features],
     ["latent", knowledge.latentGroups],
+    ["rule", knowledge.urgencyRules ?? new Map()],
   ] as const;
   for (const [kind, things] of titled) {
     for (const { id, title } of things.values()) words.set(wordKey(kind, id), title);

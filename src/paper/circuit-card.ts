@@ -10,9 +10,9 @@ import { breakLines } from "./text-block.ts";
 /** Drawn so many times larger than on paper: a phone shows photos some 1300 px wide. */
 const ZOOM = 1.6;
 const MARGIN = 24;
-const TITLE = 20;
+const TITLE = 24;
 /** Type of the readings, px before zooming: as large as the drawing's width bears. */
-const TEXT = 17;
+const TEXT = 20;
 const LINE = 1.3;
 /** Lines of one reading at most. */
 const MOST_LINES = 3;

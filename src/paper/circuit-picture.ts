@@ -23,9 +23,9 @@ export interface CircuitPicture {
 
 const MARGIN = 24;
 const CELL = { cable: 70, joint: 70, other: 86 } as const;
-const ROW = 128;
+const ROW = 120;
 const HEADING = 15;
-const LABEL = 11;
+const LABEL = 12;
 /** Letters of a label's line; longer words stand alone. */
 const LABEL_LETTERS = 11;
 const LABEL_LINES = 3;
@@ -52,16 +52,19 @@ export function drawCircuit(
     numbers: new Map(points.map(({ point, number }) => [point, number])),
     drawn: new Set(),
   };
-  const width = Math.max(...rows.map(widthOf)) + 2 * MARGIN + 2 * LEAD;
+  const width = Math.max(...rows.map(widthOf)) + 2 * MARGIN;
   let y = MARGIN;
-  let last: CircuitRow["kind"] | undefined;
-  const body = rows.map((row) => {
-    const heading = row.kind === last ? "" : headingOf(row.kind, y, wishes);
-    last = row.kind;
-    if (heading !== "") y += HEADING + 8;
-    const drawn = drawRow(row, y + 48, sheet);
+  const body = shelvesOf(rows, width - 2 * MARGIN).map(({ kind, first, shelf }) => {
+    const heading = first ? headingOf(kind, y, wishes) : "";
+    if (first) y += HEADING + 8;
+    let x = MARGIN;
+    const drawn = shelf.map((row) => {
+      const here = x;
+      x += widthOf(row);
+      return drawRow(row, { x: here, y: y + 48 }, sheet);
+    });
     y += ROW;
-    return heading + drawn;
+    return heading + drawn.join("");
   });
   const height = y + MARGIN / 2;
   const svg =
@@ -89,6 +92,25 @@ export function partsOfFault(network: CircuitNetwork, fault: string): readonly s
   return [...new Set(parts)].filter((id) => network.parts.some((part) => part.id === id));
 }
 
+interface Shelf {
+  readonly kind: CircuitRow["kind"];
+  /** True where its kind begins. */
+  readonly first: boolean;
+  readonly shelf: readonly CircuitRow[];
+}
+
+/** Rows of one kind stand side by side as long as there is room: a drawing half empty is too small. */
+function shelvesOf(rows: readonly CircuitRow[], room: number): readonly Shelf[] {
+  const shelves: { kind: CircuitRow["kind"]; first: boolean; shelf: CircuitRow[] }[] = [];
+  for (const row of rows) {
+    const last = shelves.at(-1);
+    const taken = last?.shelf.reduce((sum, one) => sum + widthOf(one), 0) ?? 0;
+    if (last?.kind === row.kind && taken + widthOf(row) <= room) last.shelf.push(row);
+    else shelves.push({ kind: row.kind, first: last?.kind !== row.kind, shelf: [row] });
+  }
+  return shelves;
+}
+
 interface Sheet {
   readonly network: CircuitNetwork;
   readonly wishes: CircuitPictureWishes;
@@ -103,14 +125,18 @@ function headingOf(kind: CircuitRow["kind"], y: number, wishes: CircuitPictureWi
   return svgText(text, { x: MARGIN, y: y + HEADING, size: HEADING, bold: true });
 }
 
-function drawRow({ parts }: CircuitRow, y: number, sheet: Sheet): string {
-  let x = MARGIN + LEAD;
+function drawRow(
+  { parts }: CircuitRow,
+  { x: left, y }: { readonly x: number; readonly y: number },
+  sheet: Sheet,
+): string {
+  let x = left + LEAD;
   const [first] = parts;
   const start = first === undefined ? "" : drawPoint(first.from, x, y, sheet, "start");
   const cells = parts.map((placed, i) => {
-    const left = x;
+    const from = x;
     x += cellOf(placed);
-    const cell = drawPart(placed, { y, left, right: x }, sheet);
+    const cell = drawPart(placed, { y, left: from, right: x }, sheet);
     return cell + drawPoint(placed.to, x, y, sheet, i === parts.length - 1 ? "end" : "between");
   });
   return start + cells.join("");
@@ -193,7 +219,7 @@ function letterAt(letter: string, x: number, y: number, where: "start" | "betwee
 }
 
 function widthOf({ parts }: CircuitRow): number {
-  return parts.reduce((sum, placed) => sum + cellOf(placed), 0);
+  return parts.reduce((sum, placed) => sum + cellOf(placed), 2 * LEAD);
 }
 
 function cellOf({ part }: PlacedPart): number {

@@ -2,7 +2,6 @@ import PDFDocument from "pdfkit";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { JobSheet, SheetLine } from "../domain/paper.ts";
 import { bundledFonts } from "./bundled-fonts.ts";
-import { causesSvg } from "./causes-picture.ts";
 import { numberedReadings, wishedCircuit } from "./circuit-card.ts";
 import { drawableText } from "./glyphs.ts";
 import { renderPng } from "./png.ts";
@@ -22,8 +21,10 @@ const TITLE = 15;
 const HEADING = 11;
 const TEXT = 9;
 const NOTE = 7.5;
-/** Pictures share one row, so that the sheet stays on one or two pages. */
-const PICTURE_HEIGHT = 230;
+/** Height of a cause's bar. */
+const BAR = 6;
+/** Pixels of the circuit's drawing for each of its own. */
+const SHARP = 2;
 const GAP = 12;
 
 const marks = { step: "", tick: "☐ ", turn: "→ ", caution: "⚠ ", quote: "" } as const;
@@ -44,37 +45,41 @@ async function writeLines(scribe: Scribe, lines: readonly SheetLine<string>[]): 
   }
 }
 
-interface Pictures {
-  readonly pngs: readonly Uint8Array[];
-  /** What the numbers of the circuit stand for; empty where none is drawn. */
-  readonly notes: readonly string[];
-}
-
-async function pictures({ sheet, circuit, rightToLeft }: SheetParts): Promise<Pictures> {
-  const pngs: Uint8Array[] = [];
-  if (sheet.causes !== undefined && sheet.causes.bars.length > 0) {
-    pngs.push(await renderPng(causesSvg({ ...sheet.causes, rightToLeft })));
+async function drawCauses(scribe: Scribe, { sheet }: SheetParts): Promise<void> {
+  const { causes } = sheet;
+  if (causes === undefined || causes.bars.length === 0) return;
+  await scribe.write(causes.title, { size: HEADING, bold: true, above: 6, keepWith: 3 * TEXT });
+  for (const { name, share, shareText, reason, hollow = false } of causes.bars) {
+    await scribe.write(`${shareText}  ${name}`, { size: TEXT, bold: true, keepWith: BAR + NOTE });
+    scribe.bar(share, { height: BAR, hollow });
+    if (reason !== undefined) await scribe.write(reason, { size: NOTE });
   }
-  if (circuit === undefined || sheet.circuit === undefined) return { pngs, notes: [] };
-  const drawn = wishedCircuit(circuit, sheet.circuit);
-  pngs.push(await renderPng(drawn.svg));
-  return { pngs, notes: numberedReadings(circuit, drawn, sheet.circuit) };
 }
 
-async function drawPictures(scribe: Scribe, parts: SheetParts): Promise<void> {
-  const { pngs, notes } = await pictures(parts);
-  if (pngs.length === 0) return;
-  const width = (INNER - GAP * (pngs.length - 1)) / pngs.length;
-  scribe.pictures(pngs, { width, height: PICTURE_HEIGHT, gap: GAP });
-  const { circuit } = parts.sheet;
-  if (notes.length === 0 || circuit === undefined) return;
-  await scribe.write(circuit.title, { size: TEXT, bold: true, keepWith: 2 * TEXT });
-  for (const note of notes) await scribe.write(note, { size: NOTE });
+/** The circuit as wide as the page, so that its words can be read, with its readings under it. */
+async function drawCircuitOf(scribe: Scribe, parts: SheetParts): Promise<void> {
+  const { circuit, sheet } = parts;
+  if (circuit === undefined || sheet.circuit === undefined) return;
+  const drawn = wishedCircuit(circuit, sheet.circuit);
+  const height = (INNER / drawn.width) * drawn.height;
+  const heading = { size: HEADING, bold: true, above: 6, keepWith: height + GAP };
+  await scribe.write(sheet.circuit.title, heading);
+  const png = await renderPng(enlarged(drawn.svg, drawn.width, drawn.height));
+  scribe.pictures([png], { width: INNER, height, gap: GAP });
+  for (const note of numberedReadings(circuit, drawn, sheet.circuit)) {
+    await scribe.write(note, { size: NOTE });
+  }
 }
+
+/** The same drawing with more pixels: sharp on paper. */
+const enlarged = (svg: string, width: number, height: number) =>
+  svg
+    .replace(`width="${width}"`, `width="${SHARP * width}"`)
+    .replace(`height="${height}"`, `height="${SHARP * height}"`);
 
 /**
- * The job as a PDF, A4, black and white: head, pictures of the causes and of the circuit, then the
- * sections in their order. Text can be copied out of it, except in scripts that run from the right.
+ * The job as a PDF, A4, black and white: head, the causes as bars, the sections in their order, then
+ * the circuit with its readings. Text can be copied out of it, except in scripts that run from the right.
  */
 export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
   const { sheet, rightToLeft } = parts;
@@ -97,12 +102,13 @@ export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
   const scribe = createScribe(document, { margin: PAGE.margin, inner: INNER, rightToLeft });
   await scribe.write(sheet.title, { size: TITLE, bold: true });
   await writeLines(scribe, sheet.head);
-  await drawPictures(scribe, parts);
+  await drawCauses(scribe, parts);
   for (const { heading, lines } of sheet.sections) {
     if (lines.length === 0) continue;
     await scribe.write(heading, { size: HEADING, bold: true, above: 6, keepWith: 2 * TEXT });
     await writeLines(scribe, lines);
   }
+  await drawCircuitOf(scribe, parts);
   document.end();
   await ended;
   return Buffer.concat(chunks);

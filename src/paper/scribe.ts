@@ -10,6 +10,8 @@ const LEADING = 1.25;
 const MOST_LINES = 40;
 /** Pixels a point in texts that are drawn as pictures: sharp on paper. */
 const SHARP = 4;
+/** Points of room under a bar. */
+const BAR_GAP = 2;
 
 export interface TextStyle {
   readonly size: number;
@@ -25,6 +27,8 @@ export interface TextStyle {
 /** Writes downwards on the pages of a document. */
 export interface Scribe {
   write(text: string, style: TextStyle): Promise<void>;
+  /** A bar as long as a share in [0, 1] of the line, in a frame; hollow: its outline alone. */
+  bar(share: number, shape: { readonly height: number; readonly hollow: boolean }): void;
   /** Pictures side by side, each fitted into its room. */
   pictures(
     pngs: readonly Uint8Array[],
@@ -79,6 +83,15 @@ export function createScribe(document: PDFKit.PDFDocument, shape: ScribeShape): 
         }
         y += size * LEADING;
       }
+    },
+    bar(share, { height, hollow }) {
+      makeRoom(height + BAR_GAP);
+      const filled = inner * Math.min(1, Math.max(0, share));
+      const x = rightToLeft ? margin + inner - filled : margin;
+      document.lineWidth(0.5).rect(margin, y, inner, height).stroke("black");
+      if (hollow) document.lineWidth(1).rect(x, y, filled, height).stroke("black");
+      else document.rect(x, y, filled, height).fill("black");
+      y += height + BAR_GAP;
     },
     pictures(pngs, { width, height, gap }) {
       makeRoom(height + gap);

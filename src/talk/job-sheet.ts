@@ -43,10 +43,13 @@ function answerLines(state: CaseState, desk: Desk): SheetLine<Phrase>[] {
   return state.answers.slice(-ANSWERS).flatMap(({ report }) => {
     const words = reportWords(report, desk.knowledge);
     if (words.length === 0) return [];
-    if (report.said.kind === "value")
-      return [{ words: phrase("named-answer", { what: { list: words } }) }];
     const name = { know: wordKey("observation", report.observation) };
-    return [{ words: phrase("named-value", { name, value: { list: words } }) }];
+    const said =
+      report.said.kind === "value"
+        ? phrase("named-answer", { what: { list: words } })
+        : phrase("named-value", { name, value: { list: words } });
+    const isPhoto = report.reporter === "photo";
+    return [{ words: isPhoto ? phrase("seen-on-photo", { what: { phrase: said } }) : said }];
   });
 }
 
@@ -62,7 +65,7 @@ export function jobSheet(state: CaseState, desk: Desk): JobSheet<Phrase> {
   const triage = desk.triage(state, "technician");
   const isClosed = state.closed !== null;
   const [title, ...head] = headLines(state);
-  const record = [...recordLines(state).slice(1), ...untestedLines(state)].map(onPaper);
+  const record = [...recordLines(state, desk).slice(1), ...untestedLines(state)].map(onPaper);
   const notes = state.notes
     .slice(-NOTES)
     .map((note) => line(phrase("sheet-note", { note: note.text })));

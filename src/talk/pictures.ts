@@ -10,7 +10,7 @@ import { stateLabel } from "./choices.ts";
 import { type Decision, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { plainState } from "./place.ts";
-import { reasonLines } from "./reasons.ts";
+import { briefReason } from "./reasons.ts";
 
 const CAUSES_DRAWN = 6;
 /** Causes whose reading stands beside a healthy machine's: more would not be read. */
@@ -26,12 +26,12 @@ export function causeBars(
   knowledge: Knowledge,
 ): readonly CauseBar<Phrase>[] {
   return ranking.causes.slice(0, most).map((cause) => {
-    const [reason] = reasonLines(cause, 1, knowledge);
+    const reason = briefReason(cause, knowledge);
     return {
       name: { know: wordKey("fault", cause.fault) },
       share: Math.min(1, cause.probability),
       shareText: percent(cause.probability),
-      ...(reason === undefined ? {} : { reason: reason.say }),
+      ...(reason === null ? {} : { reason }),
     };
   });
 }
@@ -64,6 +64,10 @@ function rangeArgs({ median, low, high }: ReadingRange, unit: "V" | "A" | "Ω") 
   return { median: value(median), low: value(low), high: value(high) };
 }
 
+/** A cause whose usual reading a healthy machine shows as well says nothing at this point. */
+const isTelling = (healthy: ReadingRange, { median }: ReadingRange) =>
+  median < healthy.low || median > healthy.high;
+
 /** What the meter should show at a test point: on a healthy machine and with the leading causes. */
 export function readingPhrase(observation: Observation, state: CaseState, desk: Desk): Phrase {
   const name = { know: wordKey("observation", observation.id) };
@@ -72,12 +76,15 @@ export function readingPhrase(observation: Observation, state: CaseState, desk: 
   const found = electric === null ? null : (desk.expected?.(state, observation.id) ?? null);
   if (found === null || electric === null) return phrase("point-only", { name });
   const healthy = phrase("expected-healthy", rangeArgs(found.healthy, electric));
-  const causes = found.causes.slice(0, CAUSES_BESIDE).map(({ fault, range }) => ({
-    phrase: phrase("expected-cause", {
-      cause: { know: wordKey("fault", fault) },
-      ...rangeArgs(range, electric),
-    }),
-  }));
+  const causes = found.causes
+    .filter(({ range }) => isTelling(found.healthy, range))
+    .slice(0, CAUSES_BESIDE)
+    .map(({ fault, range }) => ({
+      phrase: phrase("point-cause", {
+        cause: { know: wordKey("fault", fault) },
+        median: rangeArgs(range, electric).median,
+      }),
+    }));
   const readings = [{ phrase: healthy }, ...causes];
   return phrase(`point-readings-${readings.length}`, {
     name,

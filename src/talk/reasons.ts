@@ -48,6 +48,23 @@ function reasonPhrase(reason: Reason, knowledge: Knowledge): Phrase {
   });
 }
 
+/** Answers named in a brief reason: more would be cut. */
+const BRIEF = 3;
+
+/** The strongest answer for or against a cause in a few words, for a picture; null: none counts. */
+export function briefReason(cause: RankedCause, knowledge: Knowledge): Phrase | null {
+  const [reason] = cause.reasons;
+  if (reason === undefined || Math.abs(reason.decibans) < WORTH_SAYING_DECIBANS) return null;
+  const list = [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
+    const state = stateArg(one, knowledge);
+    // A figure alone says nothing; a state's own words say what they are about.
+    if (typeof state !== "string") return state;
+    const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
+    return { phrase: phrase("reason-member", { name, state }) };
+  });
+  return phrase(reason.decibans > 0 ? "brief-for" : "brief-against", { what: { list } });
+}
+
 /** The strongest answers for and against a cause, strongest first. */
 export function reasonLines(cause: RankedCause, most: number, knowledge: Knowledge): Line[] {
   return cause.reasons

@@ -58,10 +58,9 @@ export function offerHelps(state: CaseState, given: Given): Decision {
   const helps = helpsFor(state, given.desk);
   const buttons = helps.map(({ act, cures, masks }) => {
     const words = { what: { know: wordKey("act", act.id) }, cures: percent(cures) };
-    const label = phrase("help-choice", words);
-    const hides = phrase("help-choice-hides", { ...words, masks: percent(masks) });
-    const press = { case: state.id, revision: 0, act: "help", value: act.id };
-    return button(masks > LEAST_CHANCE ? hides : label, press);
+    const hides = masks > LEAST_CHANCE ? (cures > LEAST_CHANCE ? "-hides" : "-only-hides") : "";
+    const label = phrase(`help-choice${hides}`, { ...words, masks: percent(masks) });
+    return button(label, { case: state.id, revision: 0, act: "help", value: act.id });
   });
   const key = helps.length === 0 ? "help-none" : "help-which";
   const message: Message = { lines: [line(phrase(key, { number: state.id }), "heading")], buttons };

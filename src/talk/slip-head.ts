@@ -44,10 +44,10 @@ function levelLines(state: CaseState, desk: Desk): Line[] {
   }
   const call = { ...state, openedAt: state.opened.at };
   const { level, reasons } = desk.urgency(urgencyFacts(call, desk.now, desk.shop.timeZone));
-  const points = reasons.map(({ because, points: count }) =>
+  const points = reasons.map(({ rule, points: count }) =>
     line(
       phrase("slip-urgency-reason", {
-        because,
+        because: { know: wordKey("rule", rule) },
         sign: count < 0 ? "−" : "+",
         points: Math.abs(count),
       }),

@@ -88,8 +88,10 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
         : [
             ...causeLines(triage, desk.knowledge),
             ...byChatLines(state, triage),
-            ...planLines(triage.plan, PLAN_ON_SLIP, desk),
-            ...kitLines(triage, state, desk),
+            // Once it is over nobody drives out by it any more.
+            ...(state.closed === null
+              ? [...planLines(triage.plan, PLAN_ON_SLIP, desk), ...kitLines(triage, state, desk)]
+              : []),
           ]),
       ...statusLines(state, desk),
     ],

@@ -20,7 +20,7 @@ export interface UrgencyFacts {
 export interface Urgency {
   readonly level: "low" | "normal" | "high";
   readonly points: number;
-  readonly reasons: readonly { readonly points: number; readonly because: string }[];
+  readonly reasons: readonly { readonly rule: string; readonly points: number }[];
 }
 
 export type ReckonUrgency = (facts: UrgencyFacts) => Urgency;

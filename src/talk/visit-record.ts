@@ -50,14 +50,23 @@ const partWords = (parts: readonly string[]): Arg => ({
   list: parts.map((part) => ({ know: wordKey("part", part) })),
 });
 
+/** The repair or the act that put it right; words of one's own already stand as the cause. */
+function correctionLines({ closed }: CaseState, { knowledge }: Desk): Line[] {
+  const id = closed?.correction ?? "";
+  const kind = knowledge.remedies.has(id) ? "remedy" : knowledge.acts.has(id) ? "act" : null;
+  if (kind === null) return [];
+  return [line(phrase("record-done", { what: { know: wordKey(kind, id) } }))];
+}
+
 /** What is on record of a closed case: cause and how it is known, minutes, parts. */
-export function recordLines(state: CaseState): Line[] {
+export function recordLines(state: CaseState, desk: Desk): Line[] {
   const { minutes, used = [], back = [] } = state.work;
   const taken = minutes ?? minutesOnSite(state);
   const how = { phrase: phrase(`how-${state.confirmed?.how ?? "guess"}`) };
   return [
     line(phrase("record-title", { number: state.id }), "heading"),
     line(phrase("record-cause", { what: causeWords(state), how })),
+    ...correctionLines(state, desk),
     ...(taken === null
       ? []
       : [line(phrase("record-minutes", { minutes: { quantity: taken, unit: "min" } }))]),
@@ -98,7 +107,11 @@ function recordButtons(state: CaseState, desk: Desk): (readonly Button[])[] {
 export function recordEffects(state: CaseState, desk: Desk): PlannedEffect[] {
   if (state.technician === null) return [];
   const message: Message = {
-    lines: [...recordLines(state), line(phrase("record-correct")), line(phrase("record-photos"))],
+    lines: [
+      ...recordLines(state, desk),
+      line(phrase("record-correct")),
+      line(phrase("record-photos")),
+    ],
     buttons: recordButtons(state, desk),
   };
   return [revise(state.technician, message, slotOf(state))];

@@ -92,18 +92,36 @@ describe("the job sheet", () => {
     }
   });
 
-  it("draws the causes and the starting circuit as pictures", async () => {
-    const images = async (more: boolean) => {
-      const { bytes } = await createPrinter(() => (more ? circuit : undefined))(worded);
-      return (
+  it("draws the starting circuit as a picture, with its points in words under it", async () => {
+    const printed = async (more: boolean) =>
+      (await createPrinter(() => (more ? circuit : undefined))(worded)).bytes;
+    const images = (bytes: Uint8Array) =>
+      (
         Buffer.from(bytes)
           .toString("latin1")
           .match(/\/Subtype \/Image/g) ?? []
       ).length;
-    };
     expect(circuit).toBeDefined();
-    expect(await images(true)).toBeGreaterThan(await images(false));
-    expect(await images(false)).toBeGreaterThan(0);
+    expect(images(await printed(true))).toBeGreaterThan(images(await printed(false)));
+    expect(read(await printed(true)).text).toContain("solenoid's small terminal");
+  });
+
+  it("draws the causes as bars as long as they are likely, the texts beside them", async () => {
+    const bars = [0.5, 0.25].map((share, i) => ({
+      ...{ name: `cause ${i}`, share, shareText: `${share * 100}%`, reason: "one click" },
+    }));
+    const paper = { ...sheet("x"), causes: { title: "Causes", bars } };
+    const bytes = await jobSheetPdf({ sheet: paper, rightToLeft: false });
+    // A rectangle is x y width height re, filled by f: ISO 32000-1, 8.5.2.1 and 8.5.3.1.
+    const lines = streams(bytes).flatMap((one) => one.split("\n"));
+    const filled = lines.flatMap((one, i) => {
+      const width = / re$/.test(one) ? Number(one.split(" ")[2]) : null;
+      const painted = lines.slice(i + 1).find((next) => /^(S|f)$/.test(next));
+      return width === null || painted !== "f" ? [] : [width];
+    });
+    const [longer = 0, shorter = 1] = filled;
+    expect(longer / shorter).toBeCloseTo(2, 2);
+    expect(read(bytes).text).toContain("cause 1");
   });
 
   it("is the same file for the same sheet", async () => {

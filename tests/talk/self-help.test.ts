@@ -35,7 +35,7 @@ describe("self-help from the counter", () => {
       expect(cures + masks).toBeLessThanOrEqual(1);
     }
     offered(dialog);
-    expect(dialog.labels("2")[0]).toMatch(/cures \d+%/);
+    expect(dialog.labels("2")[0]).toMatch(/^Cures \d+%/);
   });
 
   it("puts it to the operator like an act of the interview, and what came of it is evidence", () => {
