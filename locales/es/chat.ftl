@@ -8,7 +8,7 @@
 # en: b63d1fd5
 hello = Hola, aquí { $shop }. Le hago unas pocas preguntas cortas sobre su máquina. Así sabemos qué puede tener antes de que salga nadie.
 # en: 3885c556
-consent = Lo que escriba y mande se guarda para esta reparación. Escriba /forget si quiere que se borre.
+consent = Lo que escriba y mande se guarda para esta reparación. Escriba «olvidar» si quiere que se borre.
 # en: 560cc3a0
 consent-link = Lo que escriba y mande se guarda para esta reparación: { $link }
 # en: 477a0bc3
@@ -111,7 +111,7 @@ edited-kept = He guardado el mensaje cambiado para el taller. Para cambiar una r
 # en: 4117cd66
 cannot-use-that = Esa clase de mensaje no la puedo leer. Use palabras, un botón o una foto, por favor.
 # en: d754f315
-unknown-command = Ese comando no lo conozco. Escriba sin más lo que pasa, o escriba /help.
+unknown-command = Ese comando no lo conozco. Escriba sin más lo que pasa, o escriba «ayuda».
 
 ## Trying things
 
@@ -408,6 +408,18 @@ plan-minutes = En la máquina: unos { $median }, nueve de cada diez veces menos 
 slip-kit = Para cargar
 # en: 9abe7692
 kit-part = { $part } – hace falta en el { $chance } de los casos
+# en: 5fcdba58
+kit-part-own = { $part } · { $own }
+# en: 256db2a3
+part-own = nuestro número { $number }, en almacén: { $stock }
+# en: 80a5990b
+part-own-shelf = nuestro número { $number }, en almacén: { $stock }, estante { $shelf }
+# en: fd39946e
+part-own-none = nuestro número { $number }, no queda ninguna
+# en: 10ec2e7e
+part-look-up-by = buscarla por el número de serie; tiene que coincidir: { $fit }
+# en: eb01c38c
+part-look-up = buscarla por el número de serie
 # en: c1b9bf43
 kit-tools = Herramientas: { $tools }
 # en: 2f84114e
@@ -489,23 +501,35 @@ press-files = Fotos y archivos
 # en: d6655641
 which-technician = ¿Quién se lleva el aviso { $number }?
 # en: 5640e7d6
-no-technicians = Todavía no hay ningún mecánico. Invite a uno con /invite.
+no-technicians = Todavía no hay ningún mecánico. Invite a uno con «invitar».
 # en: 6dac481b
 handed-to = Se lo lleva { $technician }
 # en: 6d1d46cd
 has-it-already = Ya lo tiene { $technician }
 # en: 3690f1d5
 nobody-has-it = No lo tiene nadie
-# en: acf290da
-no-member = Usted ya no es de la gente de { $shop }, así que esto no se ha apuntado en ningún aviso. Para avisar de una máquina propia, escriba /new o llame al { $phone }.
-# en: 740ff530
-taken-out = Usted ya no es de la gente de { $shop }. Gracias. Para avisar de una máquina propia, escriba sin más.
-# en: f42e9afc
-technician-gone = { $technician } ya no está en el taller: el aviso { $number } espera un mecánico.
 # en: 7fc63c3e
 no-longer-there = Esa persona ya no está en el taller
 # en: 9712cef7
 seen-already = Ya estaba visto
+# en: baa724be
+press-mark = Decir qué se ve
+# en: 26250e62
+press-mark-else = Otra cosa …
+# en: e3bbed74
+press-mark-danger = Un peligro
+# en: 4b1c4993
+mark-what = ¿Qué se ve en la foto?
+# en: 00a7e874
+mark-danger = ¿Qué peligro se ve? Al cliente se le dice al momento qué hacer.
+# en: 51e9f358
+mark-how = { $what }: ¿cómo está en la foto?
+# en: ad7f6833
+marked = Apuntado en el aviso { $number }, visto en una foto: { $what }: { $state }.
+# en: e01fc1d1
+press-unmark = Quitarlo
+# en: 6f06899f
+past-photo-marked = foto mirada
 # en: 3a7f34b8
 no-files = No hay fotos ni archivos
 # en: 342b79f9
@@ -514,6 +538,8 @@ technician-load =
         [one] { $technician } – un trabajo abierto
        *[other] { $technician } – { $count } trabajos abiertos
     }
+# en: 190c4d0f
+technician-fit = { $technician } · { $skills }: { $fit }
 # en: 62711000
 has-it-now = El aviso { $number } lo tiene ahora { $technician }
 # en: 40bdbe75
@@ -526,6 +552,30 @@ acts-choose = Aviso { $number }: ¿y ahora?
 press-ask = Preguntar al cliente
 # en: 34bdb51b
 press-ask-photo = Pedir una foto
+# en: 58f784c9
+press-help = Darle al cliente algo que probar
+# en: 857a5144
+help-which = ¿Qué tiene que probar el cliente del aviso { $number }? Se le explica paso a paso, con sus cautelas.
+# en: 6f663489
+help-none = Ya no queda nada sin peligro que el cliente del aviso { $number } pueda probar.
+# en: 379ecf2d
+help-choice = Arregla { $cures }: { $what }
+# en: 63693399
+help-choice-hides = Arregla { $cures }, tapa { $masks }: { $what }
+# en: 2bbe1866
+help-choice-only-hides = Solo tapa { $masks }: { $what }
+# en: 91db2b6d
+help-over = Eso ya se probó
+# en: c15855af
+help-danger = En este aviso hay un peligro abierto. Primero eso.
+# en: 62b543c4
+help-given = Se lo he pasado al cliente
+# en: e287db1d
+help-aloud = El aviso { $number } no tiene chat. Léalo en voz alta y añada lo que salga:
+# en: 34cf6409
+shop-suggests = { $who }, del taller, le propone probar esto:
+# en: 91b5c4de
+past-help-given = algo que probar, pasado
 # en: fe35f166
 press-heard = Añadir lo dicho por teléfono
 # en: 0909a524
@@ -566,6 +616,16 @@ phone-answer = Escriba las respuestas en una línea, en este orden y con comas: 
 phone-nothing = De eso todavía no he entendido nada; queda guardado.
 # en: 09ffed81
 phone-enough = Por teléfono ya no vale la pena preguntar más.
+# en: 028ccd60
+press-sticker = Código para imprimir de esta máquina
+# en: 00d8cf82
+sticker-here = Imprímalo y péguelo en la máquina. Quien lo escanee empieza aquí y ya se sabe qué máquina es.
+# en: 11e19a5b
+sticker-too-early = Todavía no se sabe qué máquina es
+# en: 5aa5c442
+sticker-scan = ¿No arranca? Escanee esto.
+# en: 95056b2b
+sticker-shop = { $shop }, { $phone }
 # en: 871e34a7
 press-start-link = Enlace a este aviso para el cliente
 # en: 4ca2a17f
@@ -658,6 +718,8 @@ past-case-assigned = dado a un mecánico
 past-case-taken-back = quitado al mecánico
 # en: 8fde3304
 past-visit-started = visita empezada
+# en: 79746dec
+past-step-undone = un paso quitado
 # en: 68011a17
 past-visit-cut-short = hace falta segunda visita
 # en: 4be1d47b
@@ -701,6 +763,30 @@ sheet-told = Lo que se sabe
 sheet-record = Lo encontrado y lo hecho
 # en: b6a0ea4f
 sheet-too-early = Todavía no se sabe nada que poner en una hoja.
+# en: aea33d5a
+share-else = Otra cosa
+# en: f53a41d0
+point-cause = { $cause }: { $median }
+# en: 34a3ed72
+brief-for = a favor: { $what }
+# en: 31835c6d
+brief-against = en contra: { $what }
+# en: b613bd24
+seen-on-photo = { $what } (visto en una foto)
+# en: 93f86d35
+point-only = { $name }
+# en: 900a8a34
+point-readings-1 = { $name } – { $reading1 }
+# en: b8c13bc8
+point-readings-2 = { $name } – { $reading1 } – { $reading2 }
+# en: 473ae35a
+point-readings-3 = { $name } – { $reading1 } – { $reading2 } – { $reading3 }
+# en: 7ffada20
+sheet-points = Lo que debe marcar el tester
+# en: 26c58140
+press-causes = Dibujo de las causas
+# en: 6efa1b62
+press-circuit = Circuito y medidas
 # en: 36f4d984
 share-only = { $chance }
 # en: 4a28d49a
@@ -727,8 +813,8 @@ step-parts = Piezas: { $parts }
 press-skip-step = No se pudo hacer, siguiente
 # en: 7c79b92c
 press-found = He encontrado la causa
-# en: 49f52407
-press-undo = Quitar la última lectura
+# en: eaf29753
+press-undo = Quitar el último paso
 # en: d4ec27a3
 press-sheet = Ver la hoja
 # en: d023566d
@@ -791,6 +877,8 @@ operator-done = Lo que se ha hecho: { $what }.
 record-title = Para el registro del aviso { $number }
 # en: b04165c7
 record-cause = Causa: { $what } ({ $how })
+# en: bd055acb
+record-done = Hecho: { $what }
 # en: 3438a06f
 record-minutes = En la máquina: { $minutes }
 # en: 93d9b119
@@ -801,6 +889,10 @@ record-used = Gastado: { $parts }
 record-back = Devuelto: { $parts }
 # en: 43f420d8
 record-correct = Pulse lo que aún no esté bien: minutos, piezas gastadas, cómo sabe la causa.
+# en: 30f5241b
+record-photos = Las fotos que mande hoy todavía entran en este aviso.
+# en: 881ece2d
+file-kept-with = Guardado en el aviso { $number }.
 # en: bf670a94
 how-ran-after-this = arrancó después de hacer solo esto
 # en: 5a4ddef4
@@ -826,6 +918,12 @@ visit-closed = El aviso { $number } queda cerrado. Gracias.
 not-allowed = Eso no le toca pulsarlo a usted.
 # en: 00643cdf
 nothing-done = No se ha cambiado nada.
+# en: acf290da
+no-member = Usted ya no es de la gente de { $shop }, así que esto no se ha apuntado en ningún aviso. Para avisar de una máquina propia, escriba /new o llame al { $phone }.
+# en: 740ff530
+taken-out = Usted ya no es de la gente de { $shop }. Gracias. Para avisar de una máquina propia, escriba sin más.
+# en: f42e9afc
+technician-gone = { $technician } ya no está en el taller: el aviso { $number } espera un mecánico.
 # en: 4e8cb5cc
 welcome-member = Bienvenido. Desde ahora su puesto es: { $role }.
 # en: 56a26d7a
@@ -925,13 +1023,53 @@ list-case = { $number } · { $machine }
 # en: ce5f0d02
 list-case-alarm = Peligro: { $number } · { $machine }
 # en: 97781cce
-stray-dispatcher = Para hacer algo con un aviso, pulse un botón debajo de su ficha: /calls los enseña. Para avisar de una máquina propia, escriba /new.
+stray-dispatcher = Para hacer algo con un aviso, pulse un botón debajo de su ficha: «avisos» los enseña. Para avisar de una máquina propia, escriba /new.
 # en: 821a3b38
-stray-technician = No tiene ningún trabajo abierto. /jobs los enseña. Para avisar de una máquina propia, escriba /new.
+stray-technician = No tiene ningún trabajo abierto. «trabajos» los enseña. Para avisar de una máquina propia, escriba /new.
 # en: 0b54fc10
 counter-here = Las fichas de los avisos nuevos llegarán desde ahora a este grupo.
 # en: 1d595e10
 group-refused = De los avisos solo hablo en el grupo del taller y en chats privados.
+# en: a03e4645
+hand-all-none = No lleva ningún aviso abierto.
+# en: 18db98ed
+hand-all-who =
+    { $count ->
+        [one] ¿Quién se queda con el aviso que usted lleva?
+       *[other] ¿Quién se queda con los { $count } avisos que usted lleva?
+    }
+# en: bb1960a0
+hand-all-yours =
+    { $count ->
+        [one] { $who } le ha pasado un aviso:
+       *[other] { $who } le ha pasado { $count } avisos:
+    }
+# en: b8effa6f
+hand-all-done =
+    { $count ->
+        [one] Su aviso lo lleva ahora { $who }.
+       *[other] Sus { $count } avisos los lleva ahora { $who }.
+    }
+# en: 5c447175
+duty-now = De guardia está { $who }, hasta: { $until }.
+# en: 5218be6d
+duty-nobody = Ahora no hay nadie de guardia: los peligros se avisan a todos los del mostrador.
+# en: fe36b623
+duty-next = { $who }: { $from } a { $until }
+# en: 853a67b3
+duty-what = A quien está de guardia se le avisa de los peligros a cualquier hora, también en las horas de silencio.
+# en: 17ee0018
+duty-how-long = ¿Cuánto tiempo está de guardia { $who }?
+# en: d992d874
+duty-span = { $from } a { $until }
+# en: 89f99a33
+duty-set = De guardia: { $who }, { $from } a { $until }.
+# en: 7df254d8
+duty-yours = Está usted de guardia: { $from } a { $until }. Se le avisa de los peligros a cualquier hora.
+# en: 0fd3fc0f
+duty-ended = Desde ahora no hay nadie de guardia.
+# en: 9e5a7866
+press-duty-nobody = Nadie desde ahora
 
 ## Help and settings
 
@@ -955,6 +1093,10 @@ command-help = qué sé hacer
 command-language = elegir el idioma
 # en: ed3292b6
 command-forget = borrar lo que se guarda de usted
+# en: ef891e4f
+command-export = recibir una copia de lo que se guarda de usted
+# en: 6d288a38
+command-machines = sus máquinas
 # en: 726b2249
 command-jobs = sus trabajos
 # en: 85a01a89
@@ -963,6 +1105,10 @@ command-calls = avisos abiertos
 command-call = apuntar una llamada: /call García, tractor de la empacadora, solo hace clac
 # en: 7ca6e245
 command-find = buscar un aviso
+# en: 2b82dc86
+command-handover = pasar sus avisos a otro encargado
+# en: 50b3b169
+command-duty = quién está de guardia
 # en: d267705d
 command-report = en qué han quedado los avisos
 # en: d96eda83
@@ -975,12 +1121,81 @@ command-start = empezar
 language-which = ¿Qué idioma?
 # en: 1bccca26
 language-set = Desde ahora, en este idioma.
+# en: 269e1b4d
+language-offer = ¿Sigo en { $language }?
+# en: a518384b
+language-offer-yes = Sí, en { $language }
+# en: 57b72cd1
+language-offer-no = No, en { $language }
 # en: 2b9751ef
 language-en = English
 # en: 0eff62ce
 language-es = Español
 # en: 66749d36
 language-de = Deutsch
+# en: 9c78d09e
+export-here = Aquí está todo lo que se guarda de usted.
+# en: 77502039
+own-machines = Sus máquinas. Pulse una para verla o cambiarla.
+# en: 07586558
+own-machines-none = Todavía no hay guardada ninguna máquina suya. Se guarda en cuanto avisa de una.
+# en: 9b386632
+own-machine-gone = Esa máquina ya no está en su lista.
+# en: f2f55bf5
+own-machine-fuel = Funciona con: { $fuel }
+# en: 1215c438
+own-machine-volts = Batería: { $volts }
+# en: 5a23fc75
+own-machine-serial = Número de serie: { $serial }
+# en: c8ef1944
+own-machine-cases = Avisos hasta ahora: { $list }
+# en: 428462d0
+own-machine-name = Cambiarle el nombre
+# en: 7107269a
+own-machine-plate = Escribir su número de serie
+# en: b2a39ef3
+own-machine-other-fuel = Funciona con: { $fuel }
+# en: 6bc29eb4
+own-machine-other-volts = Lleva { $volts }
+# en: bb10c474
+own-machine-out = Quitarla de mi lista
+# en: 27631beb
+own-machine-write-name = Escriba cómo llama usted a esta máquina.
+# en: e57e7003
+own-machine-write-plate = Escriba el número de serie tal como está en la placa.
+
+## Words that can be written in place of a command; several stand with commas between them.
+
+# en: 71b73c93
+word-new = aviso nuevo, máquina nueva
+# en: cba924ab
+word-help = ayuda
+# en: d7571a1d
+word-language = idioma
+# en: fc9151d0
+word-forget = olvidar, olvídame, borrar mis datos
+# en: 0987c100
+word-export = exportar, mis datos
+# en: 331f93dd
+word-machines = mis máquinas
+# en: 89790076
+word-jobs = trabajos, mis trabajos
+# en: a6ca6a04
+word-calls = avisos
+# en: a14e4eff
+word-call = llamada
+# en: fad7f290
+word-find = buscar
+# en: 493d226d
+word-report = informe
+# en: fe35170f
+word-duty = guardia
+# en: f30dee1b
+word-invite = invitar
+# en: 180a5237
+word-people = gente
+# en: e6c74280
+word-handover = relevo, pasar avisos
 # en: 4f00a7d6
 forget-sure = ¿Borrar todo lo que se guarda de usted?
 # en: b9bd8725

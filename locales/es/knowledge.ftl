@@ -1901,6 +1901,104 @@ state-dash-volts-start-no-load = Más de 11,7 V
 
 ## Observaciones
 
+# en: e6e2613a
+observation-found-bad = Encontrado en mal estado
+
+## Estados
+
+# en: dfcb7c16
+state-found-bad-battery = Batería
+# en: 1ebfdb04
+state-found-bad-earth-cable = Cable de masa o su unión
+# en: 3365acf6
+state-found-bad-plus-cable = Cable positivo o su unión
+# en: 34a7a036
+state-found-bad-fuse-holder = Fusible o portafusibles
+# en: 4bb64660
+state-found-bad-isolator = Cortacorrientes
+# en: 27723f15
+state-found-bad-key-switch = Llave de contacto
+# en: 53ea04d5
+state-found-bad-seat-switch = Interruptor del asiento
+# en: 8781541a
+state-found-bad-brake-switch = Interruptor del freno
+# en: c43ef872
+state-found-bad-clutch-switch = Interruptor del embrague
+# en: b9f0476f
+state-found-bad-neutral-switch = Interruptor de punto muerto
+# en: d0767e8e
+state-found-bad-pto-switch = Interruptor de la toma de fuerza
+# en: 26be6511
+state-found-bad-safety-switch = Interruptor de seguridad o su cable
+# en: f1d95962
+state-found-bad-start-relay = Relé de arranque
+# en: 20032501
+state-found-bad-solenoid = Solenoide de arranque (automático)
+# en: 3863247f
+state-found-bad-starter = Motor de arranque
+# en: 4f2568eb
+state-found-bad-starter-drive = Bendix o corona
+# en: 3f0c6d62
+state-found-bad-start-wire = Cable del circuito de arranque
+# en: 0c8fe205
+state-found-bad-alternator = Alternador, dinamo o regulador
+# en: f50bae69
+state-found-bad-drain = Algo que vacía la batería
+# en: 31df66dc
+state-found-bad-controller = Centralita
+# en: 47377eab
+state-found-bad-immobiliser = Inmovilizador o código de la llave
+# en: a366cc10
+state-found-bad-speed-sensor = Sensor de giro
+# en: d54fa6c7
+state-found-bad-plug = Bujía
+# en: bedfab73
+state-found-bad-plug-lead = Cable o pipa de bujía
+# en: a947d9f2
+state-found-bad-coil = Bobina o módulo de encendido
+# en: 76e5a95f
+state-found-bad-coil-feed = Alimentación de la bobina
+# en: bc18cad4
+state-found-bad-kill-wire = Cable de paro
+# en: d774ff6f
+state-found-bad-magneto = Magneto
+# en: e364cccf
+state-found-bad-carburettor = Carburador
+# en: 719d90e9
+state-found-bad-float = Boya o su aguja
+# en: fad6496c
+state-found-bad-choke = Estárter o acelerador
+# en: c57b73fc
+state-found-bad-fuel-valve = Electroválvula de combustible
+# en: f2f0dd02
+state-found-bad-fuel-pump = Bomba de combustible
+# en: 9522552b
+state-found-bad-fuel-line = Tubo, filtro o depósito de combustible
+# en: c6ff0ee1
+state-found-bad-tank-vent = Respiradero del depósito
+# en: 9875efe0
+state-found-bad-injection-pump = Bomba inyectora
+# en: 4cb048d2
+state-found-bad-injectors = Inyectores
+# en: bead63f0
+state-found-bad-rail = Presión del raíl
+# en: 0a6c06af
+state-found-bad-stop-solenoid = Solenoide de paro o su alimentación
+# en: 70ddac91
+state-found-bad-glow-plugs = Calentadores
+# en: bfa63b3d
+state-found-bad-glow-relay = Relé o temporizador de calentadores
+# en: 8e4ebe09
+state-found-bad-valves = Válvulas o su mando
+# en: 7dc5731c
+state-found-bad-gasket = Junta de culata
+# en: cfe44d6a
+state-found-bad-rings = Segmentos, pistón o cilindro
+# en: 410b9f47
+state-found-bad-pto-clutch = Embrague de la toma de fuerza o pieza arrastrada
+
+## Observaciones
+
 # en: 174f637a
 observation-fuel-reaches-engine = Llega combustible al motor
 
@@ -4229,8 +4327,8 @@ act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos 
 act-wait-flooded-how = Suelte la llave en cuanto prenda. Pare si gotea gasolina por algún sitio.
 # en: c33bafee
 act-add-fuel = Echar combustible nuevo
-# en: db5c0ff5
-act-add-fuel-ask = Eche cinco litros del combustible bueno, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
+# en: 2ad1a5fd
+act-add-fuel-ask = Si el depósito no está lleno: eche cinco litros del combustible bueno, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
 # en: d0faf0d0
 act-add-fuel-how = Motor frío, al aire libre, sin llamas. Mire antes en el tapón si es gasolina o gasoil. Un diésel que se quedó seco lo tiene que purgar un mecánico.
 # en: 71cbf695

@@ -26,9 +26,7 @@ unit-kilometre = km
 # Peso de la prueba
 # en: 63d9664b
 unit-deciban = dB
-
 # en: f4bf07e3
 mark-caution = Cuidado:
-
 # en: 52478e59
 list-empty = nada
