@@ -14,7 +14,7 @@ consent-link = Lo que escriba y mande se guarda para esta reparación: { $link }
 # en: 477a0bc3
 noted = Apuntado: { $what }.
 # en: 7e705f43
-named-value = { $name } { $value }
+named-value = { $name }: { $value }
 # en: 08868587
 named-answer = { $what }
 # en: 822b5377
@@ -40,7 +40,7 @@ fuel-diesel = Diésel (gasoil)
 # en: e1765dd7
 fuel-gas = Gas
 # en: e2ee57ed
-fuel-unknown = combustible sin saber
+fuel-unknown = combustible desconocido
 
 ## Questions and answers
 
@@ -106,6 +106,18 @@ answer-in-list = { $name }: { $value }
 ask-meaning = ¿Qué quiere decir con eso?
 # en: b9fd7f11
 implausible = { $value } no puede ser aquí: espero entre { $low } y { $high } { $unit }. Vuelva a mirarlo, por favor, y dígame dónde lo ha medido.
+# en: e5e8fb1c
+reading-unexplained = { $what }, { $value }: eso no cuadra con las otras medidas. Nada de lo que conozco da todas a la vez. ¿Dónde tenía las puntas? Mida otra vez si puede, por favor, y escriba lo que marque.
+# en: 823c3d54
+reading-probes = ¿En qué parte de la batería puso las puntas?
+# en: fb93e145
+press-probes-post = En los bornes
+# en: 1dd13d36
+press-probes-clamp = En los terminales
+# en: ad8cea8b
+press-probes-unknown = No estoy seguro
+# en: c7fc33c3
+probes-noted = Apuntado dónde midió.
 # en: 582a6358
 edited-kept = He guardado el mensaje cambiado para el taller. Para cambiar una respuesta, escríbala otra vez o pulse «Más».
 # en: 4117cd66
@@ -555,7 +567,7 @@ press-ask-photo = Pedir una foto
 # en: 58f784c9
 press-help = Darle al cliente algo que probar
 # en: 857a5144
-help-which = ¿Qué tiene que probar el cliente del aviso { $number }? Se le explica paso a paso, con sus cautelas.
+help-which = ¿Qué tiene que probar el cliente del aviso { $number }? Se le explica paso a paso, con sus precauciones.
 # en: 6f663489
 help-none = Ya no queda nada sin peligro que el cliente del aviso { $number } pueda probar.
 # en: 379ecf2d
@@ -767,6 +779,10 @@ sheet-too-early = Todavía no se sabe nada que poner en una hoja.
 share-else = Otra cosa
 # en: f53a41d0
 point-cause = { $cause }: { $median }
+# en: 6c40e9ad
+look-alike = Aún no se distinguen: { $causes }.
+# en: ce7eae6e
+look-alike-by = Aún no se distinguen: { $causes }. Lo que las distingue: { $check }.
 # en: 34a3ed72
 brief-for = a favor: { $what }
 # en: 31835c6d
