@@ -1,8 +1,10 @@
 import type { CircuitNetwork } from "../domain/circuit.ts";
+import { bundledFonts } from "./bundled-fonts.ts";
 import { type NumberedPoint, numberPoints, shareLetters } from "./circuit-marks.ts";
 import { type CircuitRow, circuitRows, type PlacedPart } from "./circuit-rows.ts";
 import { circle, drawSymbol, earthSign, INK, LINE, line, PAPER } from "./circuit-symbols.ts";
 import { svgText } from "./svg.ts";
+import { breakLines } from "./text-block.ts";
 
 /** What may be shown besides the circuit itself. */
 export interface CircuitPictureWishes {
@@ -26,8 +28,8 @@ const CELL = { cable: 70, joint: 70, other: 86 } as const;
 const ROW = 120;
 const HEADING = 15;
 const LABEL = 12;
-/** Letters of a label's line; longer words stand alone. */
-const LABEL_LETTERS = 11;
+/** Room between the labels of two parts. */
+const LABEL_GAP = 8;
 const LABEL_LINES = 3;
 /** Room left of a row for its letter or its earth sign. */
 const LEAD = 34;
@@ -151,7 +153,7 @@ function drawPart(
   const moved = network.actuators.some(({ contact }) => contact === part.id);
   const mark = wishes.marked?.includes(part.id) === true ? markAround(y, left, right) : "";
   const label = wishes.label?.(part.id, part.label) ?? part.label;
-  const lines = wrap(label).map((text, i) =>
+  const lines = wrap(label, right - left).map((text, i) =>
     svgText(text, {
       ...{ x: (left + right) / 2, y: y + 34 + i * (LABEL + 2), size: LABEL },
       anchor: "middle",
@@ -226,13 +228,10 @@ function cellOf({ part }: PlacedPart): number {
   return part.sort === "cable" || part.sort === "joint" ? CELL[part.sort] : CELL.other;
 }
 
-function wrap(label: string): string[] {
-  const lines: string[] = [];
-  for (const word of label.split(" ")) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length < LABEL_LETTERS) {
-      lines[lines.length - 1] = `${last} ${word}`;
-    } else lines.push(word);
-  }
-  return lines.slice(0, LABEL_LINES);
+/** Broken between words to what its part is wide; a word longer than that stands alone. */
+function wrap(label: string, room: number): readonly string[] {
+  const { regular } = bundledFonts();
+  const longest = Math.max(...label.split(" ").map((word) => regular.width(word) * LABEL));
+  const width = Math.max(room - LABEL_GAP, longest + 1);
+  return breakLines(label, { font: regular, size: LABEL, width, lines: LABEL_LINES });
 }

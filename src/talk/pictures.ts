@@ -64,9 +64,12 @@ function rangeArgs({ median, low, high }: ReadingRange, unit: "V" | "A" | "Ω") 
   return { median: value(median), low: value(low), high: value(high) };
 }
 
+/** Less than this a pocket meter does not show, in its own unit: common practice. */
+const SHOWN_BY_A_METER = 0.1;
+
 /** A cause whose usual reading a healthy machine shows as well says nothing at this point. */
 const isTelling = (healthy: ReadingRange, { median }: ReadingRange) =>
-  median < healthy.low || median > healthy.high;
+  median < healthy.low - SHOWN_BY_A_METER || median > healthy.high + SHOWN_BY_A_METER;
 
 /** What the meter should show at a test point: on a healthy machine and with the leading causes. */
 export function readingPhrase(observation: Observation, state: CaseState, desk: Desk): Phrase {

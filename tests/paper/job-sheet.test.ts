@@ -102,8 +102,9 @@ describe("the job sheet", () => {
           .match(/\/Subtype \/Image/g) ?? []
       ).length;
     expect(circuit).toBeDefined();
-    expect(images(await printed(true))).toBeGreaterThan(images(await printed(false)));
-    expect(read(await printed(true)).text).toContain("solenoid's small terminal");
+    const drawn = await printed(true);
+    expect(images(drawn)).toBeGreaterThan(images(await printed(false)));
+    expect(read(drawn).text).toContain("solenoid's small terminal");
   });
 
   it("draws the causes as bars as long as they are likely, the texts beside them", async () => {
