@@ -202,6 +202,7 @@ reason-against = against it: { $what }: { $state } (−{ $weight })
 reason-for-together = for it, taken together: { $what } (+{ $weight })
 reason-against-together = against it, taken together: { $what } (−{ $weight })
 reason-member = { $name }: { $state }
+reason-plain = You told me: { $what }.
 reason-not = not { $state }
 would-change-mind = What would change this most: { $what }: { $state }.
 

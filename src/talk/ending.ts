@@ -5,7 +5,7 @@ import type { RankedCause } from "../domain/triage.ts";
 import { chanceWord, shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { reasonLines } from "./reasons.ts";
+import { plainReason } from "./reasons.ts";
 
 /** An operator is told of three causes at most, and of none that is very unlikely. */
 const MOST_CAUSES = 3;
@@ -17,7 +17,7 @@ function causeLines(cause: RankedCause, knowledge: Knowledge): Line[] {
     chance: { quantity: shownChance(cause.probability), unit: "percent" },
   });
   const explain = line({ know: wordKey("fault", cause.fault, "explain") });
-  return [line(words, "step"), explain, ...reasonLines(cause, 1, knowledge)];
+  return [line(words, "step"), explain, ...plainReason(cause, knowledge)];
 }
 
 function notYetLines(causes: readonly RankedCause[], desk: Desk): Line[] {

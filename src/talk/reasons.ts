@@ -55,14 +55,26 @@ const BRIEF = 3;
 export function briefReason(cause: RankedCause, knowledge: Knowledge): Phrase | null {
   const [reason] = cause.reasons;
   if (reason === undefined || Math.abs(reason.decibans) < WORTH_SAYING_DECIBANS) return null;
-  const list = [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
+  const list = briefAnswers(reason, knowledge);
+  return phrase(reason.decibans > 0 ? "brief-for" : "brief-against", { what: { list } });
+}
+
+function briefAnswers(reason: Reason, knowledge: Knowledge): Arg[] {
+  return [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
     const state = stateArg(one, knowledge);
     // A figure alone says nothing; a state's own words say what they are about.
     if (typeof state !== "string") return state;
     const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
     return { phrase: phrase("reason-member", { name, state }) };
   });
-  return phrase(reason.decibans > 0 ? "brief-for" : "brief-against", { what: { list } });
+}
+
+/** Why it may be this, for somebody to whom a weight says nothing: the answers that speak for it. */
+export function plainReason(cause: RankedCause, knowledge: Knowledge): Line[] {
+  const reason = cause.reasons.find(({ decibans }) => decibans >= WORTH_SAYING_DECIBANS);
+  if (reason === undefined) return [];
+  const said = { what: { list: briefAnswers(reason, knowledge) } };
+  return [line(phrase("reason-plain", said), "bullet")];
 }
 
 /** The strongest answers for and against a cause, strongest first. */

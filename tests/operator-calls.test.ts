@@ -1,0 +1,81 @@
+import { readdirSync } from "node:fs";
+import { fleschKincaid } from "flesch-kincaid";
+import { syllable } from "syllable";
+import { beforeAll, describe, expect, it } from "vitest";
+import { playWhole, toldCall } from "./helpers/whole-call.ts";
+
+/** One call of each complaint. */
+const CALLS = readdirSync("tests/golden").filter((name) => name.endsWith("-1"));
+/** School years; what a child of ten reads. Our own aim. */
+const MOST_GRADE = 5;
+/** Messages that an operator can be asked to read in one call. Our own aim. */
+const MOST_MESSAGES = 16;
+/**
+ * Words of the trade, which people who run such machines know and for which there are no others;
+ * they are left out of the count.
+ */
+const TRADE = new Set(
+  "battery solenoid carburettor ignition terminal alternator cylinder distributor injection".split(
+    " ",
+  ),
+);
+
+const wordsIn = (text: string) => text.match(/[A-Za-z][A-Za-z'’-]*/g) ?? [];
+
+/** The school grade of texts by Flesch and Kincaid (US Navy, 1975). */
+function gradeOf(texts: readonly string[]): number {
+  const sentences = texts
+    .flatMap((text) => text.split(/[.?!]\s|\n/))
+    .map((text) => wordsIn(text).filter((word) => !TRADE.has(word.toLowerCase())))
+    .filter((words) => words.length > 0);
+  const words = sentences.flat();
+  return fleschKincaid({
+    sentence: sentences.length,
+    word: words.length,
+    syllable: words.reduce((sum, word) => sum + syllable(word), 0),
+  });
+}
+
+/** The value that so much of a list lies at or under. */
+function quantile(list: readonly number[], share: number): number {
+  const sorted = [...list].sort((a, b) => a - b);
+  return sorted[Math.ceil(share * sorted.length) - 1] ?? 0;
+}
+
+const played: { name: string; texts: string[]; messages: number; taps: number; asked: number }[] =
+  [];
+
+beforeAll(() => {
+  for (const name of CALLS) {
+    const { dialog, cost } = playWhole(toldCall(name));
+    const texts = dialog.shown.flatMap(({ to, rendered }) => (to === "1" ? [rendered.text] : []));
+    const { messages, taps, questions } = cost;
+    played.push({ name, texts, messages, taps, asked: questions });
+  }
+}, 300_000);
+
+describe("whole calls as the operator sees them", () => {
+  it("are there for every complaint", () => expect(CALLS.length).toBeGreaterThan(14));
+
+  it("are read at the age of ten, every one of them", () => {
+    const hard = played.filter(({ texts }) => gradeOf(texts) > MOST_GRADE);
+    expect(hard.map(({ name }) => name)).toEqual([]);
+  });
+
+  it("are measured by a rule that knows hard words", () => {
+    const hard =
+      "Notwithstanding aforementioned considerations, electrical continuity necessitates";
+    expect(gradeOf([hard])).toBeGreaterThan(MOST_GRADE);
+    expect(gradeOf(["Turn the key. What do you hear?"])).toBeLessThan(2);
+  });
+
+  it("take no more than sixteen messages in the middle one, and a few more at most", () => {
+    const messages = played.map((one) => one.messages);
+    expect(quantile(messages, 0.5)).toBeLessThanOrEqual(MOST_MESSAGES);
+    expect(quantile(messages, 0.9)).toBeLessThanOrEqual(MOST_MESSAGES + 4);
+  });
+
+  it("tell an operator of no decibels", () => {
+    for (const { name, texts } of played) expect(texts.join("\n"), name).not.toMatch(/\bdB\b/);
+  });
+});
