@@ -130,9 +130,9 @@ unknown-command = Ese comando no lo conozco. Escriba sin más lo que pasa, o esc
 # en: 6be6f5ea
 try-again-now = Ahora pruebe a arrancar una vez, desde el asiento. ¿Qué hace?
 # en: e076f417
-try-safely = Al aire libre. Siéntese en el asiento. Freno echado, punto muerto, cuchillas o toma de fuerza quitadas, nadie cerca. Gire la llave, cuente hasta diez y suelte.
+try-safely = Al aire libre. Siéntese en el asiento. Freno echado, punto muerto, cuchillas o toma de fuerza desconectadas, nadie cerca. Gire la llave, cuente hasta diez y suelte.
 # en: 03b1983c
-try-as-before = Como antes: desde el asiento, freno echado, punto muerto, toma de fuerza quitada, nadie cerca. Cuente hasta diez y suelte.
+try-as-before = Como antes: desde el asiento, freno echado, punto muerto, toma de fuerza desconectada, nadie cerca. Cuente hasta diez y suelte.
 # en: 13239ce1
 starter-rests = El motor de arranque tiene que enfriarse dos minutos. No pruebe antes de las { $time }.
 # en: 3a69fa83
@@ -872,9 +872,9 @@ operator-second-visit = La reparación no está terminada: hace falta una segund
 # en: 6b9316fc
 ask-hand-back = Antes de devolverla: ¿se queda callado el motor de arranque cuando debe?
 # en: 56bd43e0
-hand-back-how = Apártese de la máquina. Gire la llave un momento con una marcha metida, luego con la toma de fuerza puesta, luego sin nadie en el asiento: las tres veces el motor de arranque tiene que quedarse callado.
+hand-back-how = Apártese de la máquina. Gire la llave un momento con una marcha metida, luego con la toma de fuerza conectada, luego sin nadie en el asiento: las tres veces el motor de arranque tiene que quedarse callado.
 # en: 6cf48ae7
-hand-back-interlocks = lo que impide que arranque con una marcha metida, con la toma de fuerza puesta o sin nadie en el asiento
+hand-back-interlocks = lo que impide que arranque con una marcha metida, con la toma de fuerza conectada o sin nadie en el asiento
 # en: 69756639
 hand-back-fine = Se queda callado las tres veces
 # en: bf4cc3d7

@@ -115,11 +115,11 @@ fault-timing-slipped-explain = Una correa, cadena, engranaje o el arrastre de la
 # en: 8f12ca7f
 fault-pto-switch-failed = Interruptor de la toma de fuerza, o su varilla, estropeado
 # en: b1dfc63a
-fault-pto-switch-failed-explain = El interruptor de la toma de fuerza no avisa de que está quitada, y el circuito de arranque sigue abierto.
+fault-pto-switch-failed-explain = El interruptor de la toma de fuerza no avisa de que está desconectada, y el circuito de arranque sigue abierto.
 # en: c8275465
-fault-pto-left-engaged = Toma de fuerza o cuchillas dejadas puestas
+fault-pto-left-engaged = Toma de fuerza o cuchillas dejadas conectadas
 # en: 17f4d2ad
-fault-pto-left-engaged-explain = La palanca de la toma de fuerza o de las cuchillas no está quitada del todo, y el seguro de arranque hace bien en no dejar arrancar.
+fault-pto-left-engaged-explain = La palanca de la toma de fuerza o de las cuchillas no está desconectada del todo, y el seguro de arranque hace bien en no dejar arrancar.
 # en: daae4834
 fault-gear-left-engaged = Marcha o palanca de avance fuera de punto muerto
 # en: b974a022
@@ -149,9 +149,9 @@ fault-operator-lever-released = Palanca de hombre muerto sin sujetar
 # en: 9598ef45
 fault-operator-lever-released-explain = La palanca del manillar no está sujeta, y el freno del motor quita la chispa.
 # en: f678d954
-fault-isolator-left-off = Cortacorrientes dejado quitado
+fault-isolator-left-off = Cortacorrientes dejado desconectado
 # en: 99b2fad8
-fault-isolator-left-off-explain = El cortacorrientes de la batería está quitado, y la máquina no tiene corriente.
+fault-isolator-left-off-explain = El cortacorrientes de la batería está desconectado, y la máquina no tiene corriente.
 # en: 6464bb04
 fault-decompressor-failed = Descompresor automático estropeado
 # en: 1dc00dbf
@@ -223,7 +223,7 @@ fault-load-left-engaged-explain = Una bomba, un apero o una transmisión no est�
 # en: 428769f5
 fault-pto-clutch-stuck = El embrague de la toma de fuerza o de las cuchillas no suelta
 # en: 6c28d279
-fault-pto-clutch-stuck-explain = Aunque está quitado, el embrague arrastra las cuchillas o la toma de fuerza, y el motor de arranque no puede con todo.
+fault-pto-clutch-stuck-explain = Aunque está desconectado, el embrague arrastra las cuchillas o la toma de fuerza, y el motor de arranque no puede con todo.
 # en: 2d7a9c7a
 fault-accessory-seized = Alternador, bomba de agua o compresor agarrotado
 # en: bcb6251d
@@ -575,7 +575,7 @@ fault-one-battery-weak-explain = Una de las dos baterías ha fallado y tira abaj
 # en: 36f2a611
 fault-isolator-failed = Contactos del cortacorrientes en mal estado
 # en: 87b4e88c
-fault-isolator-failed-explain = El cortacorrientes está puesto, pero sus contactos ya no dejan pasar la corriente.
+fault-isolator-failed-explain = El cortacorrientes está conectado, pero sus contactos ya no dejan pasar la corriente.
 # en: f7d8a6c0
 fault-lithium-shut-off = La batería de litio se ha cortado sola
 # en: aea4a6e1
@@ -1092,7 +1092,7 @@ state-cranks-in-gear-cranks = Gira
 ## Observaciones
 
 # en: 54c5836d
-observation-cranks-with-pto = Llave en START con la toma de fuerza puesta
+observation-cranks-with-pto = Llave en START con la toma de fuerza conectada
 
 ## Estados
 
@@ -3058,7 +3058,7 @@ check-look-at-oil-how = Motor frío, máquina en llano. Limpie la varilla, méta
 # en: 5e86e57e
 check-see-drive-turns = Cuchillas o toma de fuerza que giran también
 # en: d1bf4afe
-check-see-drive-turns-ask = Cuando el arranque movía el motor con la toma de fuerza quitada, ¿giraban también las cuchillas o el eje?
+check-see-drive-turns-ask = Cuando el arranque movía el motor con la toma de fuerza desconectada, ¿giraban también las cuchillas o el eje?
 # en: 686ba108
 check-take-load-off = Correas y acoples fuera
 # en: 95486e87
@@ -3174,9 +3174,9 @@ verdict-hand-back-gear-unsafe = Así no se puede devolver: interruptor de punto 
 ## Pruebas
 
 # en: da72ffe9
-check-hand-back-pto = No gira con la toma de fuerza puesta
+check-hand-back-pto = No gira con la toma de fuerza conectada
 # en: 1ab1b00b
-check-hand-back-pto-ask = Nadie cerca, nada enganchado, según el procedimiento del manual. Toma de fuerza o cuchillas puestas, llave a START un momento. ¿Se queda quieto?
+check-hand-back-pto-ask = Nadie cerca, nada enganchado, según el procedimiento del manual. Toma de fuerza o cuchillas conectadas, llave a START un momento. ¿Se queda quieto?
 
 ## Qué dice la medida
 
@@ -3617,7 +3617,7 @@ verdict-read-isolator-sound = El cortacorrientes deja pasar la corriente.
 # en: 553b44cf
 verdict-read-isolator-between = Aquí las fuentes no coinciden: limpie y apriete sus ojales y mida otra vez.
 # en: 1a42cffa
-verdict-read-isolator-faulty = Cortacorrientes quitado, o sus contactos u ojales malos.
+verdict-read-isolator-faulty = Cortacorrientes desconectado, o sus contactos u ojales malos.
 
 ## Pruebas
 
@@ -3741,7 +3741,7 @@ check-read-dash-volts = Voltios en la pantalla al arrancar
 # en: 101ea68a
 check-read-dash-volts-ask = ¿Hasta cuánto bajan los voltios en la pantalla mientras da al arranque?
 # en: 24f25d53
-check-read-dash-volts-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Cinco segundos como mucho.
+check-read-dash-volts-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza desconectada. Cinco segundos como mucho.
 
 ## Qué dice la medida
 
@@ -3977,7 +3977,7 @@ check-see-exhaust-puffs-ask = Mientras giraba, ¿oyó soplar el tubo de escape, 
 # en: 67233777
 check-hear-start = Qué hace la llave
 # en: 6b1a1000
-check-hear-start-ask = ¿Qué pasa exactamente cuando gira la llave a arranque?
+check-hear-start-ask = ¿Qué pasa exactamente cuando gira la llave para arrancar?
 # en: 03c1084d
 check-hear-start-how = Cuente solo lo que vio y oyó la última vez; no hace falta volver a probar.
 
@@ -4010,7 +4010,7 @@ check-try-start = Un intento con la llave
 # en: 3aac183f
 check-try-start-ask = Pruebe otra vez desde el asiento, por favor, cinco segundos como mucho. ¿Qué pasa?
 # en: d4b76c07
-check-try-start-how = Punto muerto, freno de mano echado, toma de fuerza quitada, nadie cerca. Suelte la llave a los cinco segundos.
+check-try-start-how = Punto muerto, freno de mano echado, toma de fuerza desconectada, nadie cerca. Suelte la llave a los cinco segundos.
 # en: 0a8bba1a
 check-engine-goes-round = Si el motor gira
 # en: 67490a9c
@@ -4020,9 +4020,9 @@ check-engine-goes-round-how = Acuérdese de qué hacía el ventilador o la corre
 # en: 2e9644c4
 check-hear-click = Escuchar el motor de arranque
 # en: a0b70712
-check-hear-click-ask = Gire la llave a arranque una vez. ¿Qué se oye en el motor de arranque?
+check-hear-click-ask = Gire la llave una vez, como para arrancar. ¿Qué se oye en el motor de arranque?
 # en: 518911d6
-check-hear-click-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Otra persona puede escuchar a dos pasos.
+check-hear-click-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza desconectada. Otra persona puede escuchar a dos pasos.
 # en: 0982fe21
 check-how-regular = Cuándo pasa
 # en: 734e48fc
@@ -4050,9 +4050,9 @@ check-see-lights-how = Encienda los faros si los tiene y compare con un día nor
 # en: 42d9c3f7
 check-see-lights-at-start = Luces al arrancar
 # en: 58d6c081
-check-see-lights-at-start-ask = Luces encendidas, luego gire la llave a arranque. ¿Qué hacen las luces?
+check-see-lights-at-start-ask = Luces encendidas, luego gire la llave como para arrancar. ¿Qué hacen las luces?
 # en: 8cad20c0
-check-see-lights-at-start-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza quitada. Bastan tres segundos.
+check-see-lights-at-start-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza desconectada. Bastan tres segundos.
 # en: f6067fcc
 check-where-are-you = Dónde está el cliente
 # en: e9099402
@@ -4537,7 +4537,7 @@ remedy-disengage-load-text = Toma de fuerza, hidráulico y palanca de avance en 
 # en: f2626bcb
 remedy-free-pto-clutch = Soltar, reglar o cambiar el embrague de la toma de fuerza
 # en: 8c7cd724
-remedy-free-pto-clutch-text = Sin voltios en el embrague con el interruptor quitado, entrehierro o cable según el manual, óxido y cuerdas fuera; las cuchillas tienen que pararse al quitarlo.
+remedy-free-pto-clutch-text = Sin voltios en el embrague con el interruptor apagado, entrehierro o cable según el manual, óxido y cuerdas fuera; las cuchillas tienen que pararse al desconectarlo.
 # en: 90e1ca17
 remedy-renew-accessory = Cambiar lo que se ha agarrotado
 # en: 2cba4734
@@ -4685,11 +4685,11 @@ remedy-renew-speed-sensor-text = Primero el conector, rozaduras y la distancia c
 # en: 14d58303
 remedy-mend-switch = Reglar, limpiar o cambiar el interruptor de seguridad
 # en: 4db4cad2
-remedy-mend-switch-text = Mire palanca, muelle y conector antes que el interruptor. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza puesta, sin nadie en el asiento ni con el pedal suelto.
+remedy-mend-switch-text = Mire palanca, muelle y conector antes que el interruptor. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza conectada, sin nadie en el asiento ni con el pedal suelto.
 # en: 3a5cc771
 remedy-mend-switch-wire = Arreglar conector o cable del interruptor de seguridad
 # en: a2fa37c7
-remedy-mend-switch-wire-text = Conector hasta que haga clic, cable arreglado y sujeto lejos de lo que se mueve. No se queda puesto ningún puente. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza puesta, sin nadie en el asiento ni con el pedal suelto.
+remedy-mend-switch-wire-text = Conector hasta que haga clic, cable arreglado y sujeto lejos de lo que se mueve. No se queda puesto ningún puente. Después compruebe según el manual que no gira con una marcha metida, con la toma de fuerza conectada, sin nadie en el asiento ni con el pedal suelto.
 # en: a0d51421
 remedy-clear-linkage = Limpiar y soltar pedales, palancas e interruptores
 # en: e97611e0
@@ -4701,7 +4701,7 @@ remedy-renew-key-run-text = Si le llega bien y el borne ON está muerto, la llav
 # en: 334c0703
 remedy-renew-key-switch = Cambiar la llave de contacto
 # en: 4258ec09
-remedy-renew-key-switch-text = Primero conector y cables (quemados, flojos), luego una llave con los mismos bornes. Después no puede girar con una marcha metida ni con la toma de fuerza puesta.
+remedy-renew-key-switch-text = Primero conector y cables (quemados, flojos), luego una llave con los mismos bornes. Después no puede girar con una marcha metida ni con la toma de fuerza conectada.
 # en: 66c990bd
 remedy-mend-key-plug = Arreglar el conector de detrás de la llave
 # en: dfaa7055
@@ -4749,7 +4749,7 @@ remedy-replace-relay-text = Limpie el zócalo, ponga un relé con las mismas pat
 # en: 421b2661
 remedy-replace-solenoid = Cambiar el solenoide o el contactor
 # en: 6dc26019
-remedy-replace-solenoid-text = Los bornes iguales que en el viejo. Después no puede girar con una marcha metida, con la toma de fuerza puesta ni sin nadie en el asiento.
+remedy-replace-solenoid-text = Los bornes iguales que en el viejo. Después no puede girar con una marcha metida, con la toma de fuerza conectada ni sin nadie en el asiento.
 # en: 90a3bbd5
 remedy-fill-oil = Echar aceite y buscar por dónde se fue
 # en: 93ffba15
@@ -4777,7 +4777,7 @@ remedy-mend-wiring-text = Siga los voltios de la llave al solenoide con la llave
 # en: 80fb1fc3
 remedy-wire-right = Poner los cables en su sitio
 # en: 92021f21
-remedy-wire-right-text = Guíese por el esquema, no solo por el color. La masa de la batería lo último. Después compruebe que no gira con una marcha metida, con la toma de fuerza puesta ni sin nadie en el asiento.
+remedy-wire-right-text = Guíese por el esquema, no solo por el color. La masa de la batería lo último. Después compruebe que no gira con una marcha metida, con la toma de fuerza conectada ni sin nadie en el asiento.
 # en: 60de9104
 remedy-renew-drive = Limpiar o cambiar el bendix
 # en: d219794b
@@ -5147,13 +5147,13 @@ part-gas-valve-fit-2 = rosca
 # en: ab4eeb6d
 hazard-safe-stop = Máquina asegurada
 # en: 803abdbb
-hazard-safe-stop-caution = Freno de mano echado, punto muerto, cuchillas y toma de fuerza quitadas, llave quitada, apero abajo.
+hazard-safe-stop-caution = Freno de mano echado, punto muerto, cuchillas y toma de fuerza desconectadas, llave quitada, apero abajo.
 # en: dbc483d7
 hazard-safe-stop-safe-1 = freno de mano echado
 # en: 3013cce2
 hazard-safe-stop-safe-2 = punto muerto
 # en: 388f51ed
-hazard-safe-stop-safe-3 = toma de fuerza y cuchillas quitadas
+hazard-safe-stop-safe-3 = toma de fuerza y cuchillas desconectadas
 # en: a018d5c5
 hazard-safe-stop-safe-4 = llave quitada
 # en: 364c9e6a
@@ -5161,15 +5161,15 @@ hazard-safe-stop-safe-5 = apero bajado
 # en: 6b4c5398
 hazard-start-from-seat = Arrancar solo desde el asiento
 # en: ae7e76d5
-hazard-start-from-seat-caution = Arranque solo desde el asiento con la llave, en punto muerto, freno echado, toma de fuerza quitada. Nadie cerca, debajo ni detrás de la máquina. No puentee nunca el motor de arranque.
+hazard-start-from-seat-caution = Arranque solo desde el asiento con la llave, en punto muerto, freno echado, toma de fuerza desconectada. Nadie cerca, debajo ni detrás de la máquina. No puentee nunca el motor de arranque.
 # en: 8920b987
-hazard-start-from-seat-safe-1 = persona en el asiento
+hazard-start-from-seat-safe-1 = quien la maneja, en el asiento
 # en: 3013cce2
 hazard-start-from-seat-safe-2 = punto muerto
 # en: dbc483d7
 hazard-start-from-seat-safe-3 = freno de mano echado
 # en: f36e200d
-hazard-start-from-seat-safe-4 = toma de fuerza quitada
+hazard-start-from-seat-safe-4 = toma de fuerza desconectada
 # en: 395c740c
 hazard-start-from-seat-safe-5 = nadie cerca
 # en: 4c3a4e4a
@@ -5183,13 +5183,13 @@ hazard-cranking-safe-2 = ruedas calzadas
 # en: afad42c9
 hazard-live-measuring = Medir con la llave en START
 # en: e515fcd8
-hazard-live-measuring-caution = Ruedas calzadas, transmisión desconectada, toma de fuerza quitada. Ponga las pinzas del tester antes de girar la llave y apártese de las ruedas.
+hazard-live-measuring-caution = Ruedas calzadas, transmisión desconectada, toma de fuerza desconectada. Ponga las pinzas del tester antes de girar la llave y apártese de las ruedas.
 # en: 42b1e336
 hazard-live-measuring-safe-1 = ruedas calzadas
 # en: f6c76a2f
 hazard-live-measuring-safe-2 = transmisión desconectada
 # en: f36e200d
-hazard-live-measuring-safe-3 = toma de fuerza quitada
+hazard-live-measuring-safe-3 = toma de fuerza desconectada
 # en: 0765eb4c
 hazard-live-measuring-safe-4 = pinzas del tester puestas
 # en: dccf5bd9
@@ -5255,7 +5255,7 @@ hazard-petrol-vapour-safe-3 = sin llamas
 # en: 9dad3476
 hazard-fuel-pressure = Combustible a presión
 # en: 06049721
-hazard-fuel-pressure-caution = El gasoil a presión atraviesa la piel sin que se note. No busque nunca una fuga con la mano; use un cartón, con el motor parado. Un pinchazo es ir al hospital ahora mismo.
+hazard-fuel-pressure-caution = El gasoil a presión atraviesa la piel sin que se note. No busque nunca una fuga con la mano; use un cartón, con el motor parado. Con un pinchazo, al hospital ahora mismo.
 # en: 6d3da880
 hazard-fuel-pressure-safe-1 = motor parado
 # en: 1355d6bd
@@ -5293,9 +5293,9 @@ hazard-lifted-machine-safe-2 = ruedas calzadas
 # en: b87282fc
 hazard-blades = Cuchillas y correas
 # en: 2ea033d0
-hazard-blades-caution = Cuchillas quitadas, llave quitada y cable de bujía fuera antes de acercar una mano al plato de corte o a una correa.
+hazard-blades-caution = Cuchillas desconectadas, llave quitada y cable de bujía fuera antes de acercar una mano al plato de corte o a una correa.
 # en: 235bafa2
-hazard-blades-safe-1 = cuchillas quitadas
+hazard-blades-safe-1 = cuchillas desconectadas
 # en: a018d5c5
 hazard-blades-safe-2 = llave quitada
 # en: 733ebbd3
@@ -5318,11 +5318,11 @@ flag-fire-or-injury-say = Aparte a todo el mundo y llame ahora al número de eme
 # en: 74d46370
 flag-fuel-leak = Olor a combustible o charco
 # en: 1571f14d
-flag-fuel-leak-say = No gire la llave. Todos lejos, sin llamas, sin fumar. Cierre la llave de paso solo si llega sin pisar combustible. Le llamamos.
+flag-fuel-leak-say = No gire la llave. Todos lejos, sin llamas, sin fumar. Cierre la llave de paso solo si llega sin pisar combustible. Le llamamos nosotros.
 # en: c6b0306e
 flag-smoke-or-hot-wires = Humo, cables calientes o tamo que humea
 # en: 2cdeb03d
-flag-smoke-or-hot-wires-say = Llave quitada. Quite el cortacorrientes si la máquina lo tiene y puede llegar sin peligro. Tenga un extintor a mano y no se acerque a la batería.
+flag-smoke-or-hot-wires-say = Quite la llave. Desconecte el cortacorrientes si la máquina lo tiene y puede llegar sin peligro. Tenga un extintor a mano y no se acerque a la batería.
 # en: 5c639cf4
 flag-battery-damaged = Batería hinchada, rajada, que pierde, silba o está caliente
 # en: ad48686d
@@ -5354,11 +5354,11 @@ flag-water-in-engine-say = No le dé al arranque. Un motor lleno de agua se romp
 # en: 91cf6287
 flag-will-not-stop = El motor de arranque o el motor no para
 # en: ac607d19
-flag-will-not-stop-say = Llave quitada, tirador de paro sacado, llave de paso cerrada. Quite el cortacorrientes. Si no tiene: con guantes y gafas de protección saque el terminal de masa, con la cara apartada, solo si llega lejos de correas y ventilador y nada echa humo ni silba. Si no, apártese y llámenos.
+flag-will-not-stop-say = Quite la llave, saque el tirador de paro, cierre la llave de paso. Desconecte el cortacorrientes. Si no tiene: con guantes y gafas de protección saque el terminal de masa, con la cara apartada, solo si llega lejos de correas y ventilador y nada echa humo ni silba. Si no, apártese y llámenos.
 # en: e34b52b0
 flag-interlock-bridged = Han puenteado un interruptor de seguridad
 # en: df273f8c
-flag-interlock-bridged-say = No arranque así. Díganos qué interruptor; un mecánico lo arregla.
+flag-interlock-bridged-say = No la arranque así. Díganos qué interruptor; un mecánico lo arregla.
 # en: e73b19ce
 flag-raised-load = Hay algo levantado encima de alguien
 # en: 7571095f
@@ -5366,7 +5366,7 @@ flag-raised-load-say = Nadie se mete debajo. Bájelo solo con su propia palanca 
 # en: 8d457086
 flag-bad-place = En una cuesta, una carretera o un paso a nivel
 # en: 9dd20b90
-flag-bad-place-say = Freno echado, ruedas calzadas, todos fuera del lado de la carretera. No trabaje aquí en la máquina; avise al tráfico.
+flag-bad-place-say = Eche el freno, calce las ruedas, todos fuera del lado de la carretera. No trabaje aquí en la máquina; avise al tráfico.
 # en: c900dbc5
 flag-ether-sprayed = Se echó espray de arranque
 # en: 2bb56e85
@@ -5378,7 +5378,7 @@ flag-alone-and-far-say = Dígale a alguien dónde está antes de hacer nada con 
 # en: fd6caa75
 flag-nest-or-chaff = Nido o tamo seco junto al motor o el escape
 # en: fba56a5a
-flag-nest-or-chaff-say = No arranque. Llave quitada, deje que se enfríe, luego saque el nido o el tamo con guantes. Busque cables roídos y díganos qué ve.
+flag-nest-or-chaff-say = No la arranque. Quite la llave, deje que se enfríe y luego saque el nido o el tamo con guantes. Busque cables roídos y díganos qué ve.
 # en: beaa4ca8
 flag-somebody-too-near = Alguien debajo, dentro o muy cerca de la máquina
 # en: 247ac778
