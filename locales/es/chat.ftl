@@ -361,6 +361,8 @@ reason-for-together = a favor, todo junto: { $what } (+{ $weight })
 reason-against-together = en contra, todo junto: { $what } (−{ $weight })
 # en: 667dbdec
 reason-member = { $name }: { $state }
+# en: 40cf5982
+reason-plain = Usted me dijo: { $what }.
 # en: d2791df3
 reason-not = no es «{ $state }»
 # en: cdbb97cc

@@ -5632,6 +5632,39 @@ feature-coil-ignition = Bobina alimentada por la batería
 # en: 08e37599
 feature-engine-switch = Interruptor de paro en el motor o el manillar
 
+## Prisa
+
+# en: d38e778d
+rule-said-urgent = El cliente dice que no puede esperar.
+# en: 6b46dd19
+rule-said-no-hurry = El cliente dice que no corre prisa.
+# en: c0f5d51f
+rule-in-danger = La máquina es un peligro donde está.
+# en: f8dff70a
+rule-alone = Alguien está solo con ella.
+# en: cd488950
+rule-grain-harvest = Una cosechadora está parada en plena cosecha.
+# en: b859d02f
+rule-forage-harvest = Una máquina de cosecha está parada en su temporada.
+# en: c4146695
+rule-spraying = Los días para pulverizar son pocos.
+# en: a8b21b40
+rule-field-work = Es la época de las labores del campo.
+# en: ceac31e7
+rule-feeding = Una cargadora suele dar de comer a los animales todos los días.
+# en: 3b49c7fb
+rule-winter-feeding = En invierno los animales están dentro y se les da de comer con máquina.
+# en: b40d42ec
+rule-pump-or-power = Puede depender de ella el agua o la corriente.
+# en: d557f2c8
+rule-collector = Un tractor viejo pocas veces es el único.
+# en: 6cb3b0e1
+rule-came-back = La misma avería ha vuelto después de nuestro trabajo.
+# en: 2a581b23
+rule-half-a-day = El cliente lleva medio día esperando.
+# en: 3c973c3f
+rule-a-day = El cliente lleva un día o más esperando.
+
 ## Máquinas
 
 # en: b1fb254d
