@@ -1,79 +1,15 @@
 import { readdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
-import { evidenceOf } from "../cases/case-evidence.ts";
 import { type ReadCase, readCase } from "../cases/case-file.ts";
-import { simulateInterview } from "../cases/simulated-interview.ts";
 import { compileModel } from "../diagnosis/compile.ts";
-import type { Model } from "../diagnosis/model.ts";
-import { rankCauses } from "../diagnosis/ranking.ts";
-import type { Evidence } from "../domain/evidence.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";
-import { type GroupForecast, type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
+import { type FieldCase, forecastsAt, isStage, stages } from "./field-forecasts.ts";
+import { type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
+import { stoppedEarly, stoppedText } from "./field-stopped.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
-
-export const stages = ["opening", "operator", "operator-all", "technician"] as const;
-export type Stage = (typeof stages)[number];
-
-const isStage = (name: string): name is Stage => stages.some((stage) => stage === name);
-
-interface Told {
-  readonly evidence: Evidence;
-  readonly asked: number;
-  readonly answered: number;
-}
-
-/** A case with the model of its machine. */
-export interface FieldCase {
-  readonly read: ReadCase;
-  readonly model: Model;
-}
-
-/** What is known of a case at a stage. */
-function toldAt(stage: Stage, { read, model }: FieldCase): Told {
-  const quiet = { asked: 0, answered: 0 };
-  switch (stage) {
-    case "opening":
-      return { evidence: evidenceOf(read, "opening", model.knowledge), ...quiet };
-    case "operator": {
-      const { evidence, asked, answered } = simulateInterview(read, model);
-      return { evidence, asked, answered };
-    }
-    case "operator-all":
-      return { evidence: evidenceOf(read, "operator", model.knowledge), ...quiet };
-    case "technician":
-      return { evidence: evidenceOf(read, "technician", model.knowledge), ...quiet };
-  }
-}
-
-function byGroup(model: Model, evidence: Evidence): Record<string, number> {
-  const sums: Record<string, number> = {};
-  for (const { group, probability } of rankCauses(model, evidence).causes) {
-    sums[group] = (sums[group] ?? 0) + probability;
-  }
-  return sums;
-}
-
-/** One forecast per case at a stage; cases without a known group are left out. */
-export function forecastsAt(stage: Stage, cases: readonly FieldCase[]): GroupForecast[] {
-  return cases
-    .filter(({ read }) => read.file.group.length > 0)
-    .map((one) => {
-      const { file } = one.read;
-      const { evidence, asked, answered } = toldAt(stage, one);
-      return {
-        id: file.id,
-        strict: file.strict,
-        truth: file.group,
-        byGroup: byGroup(one.model, evidence),
-        priors: byGroup(one.model, { reports: [], acts: [] }),
-        asked,
-        answered,
-      };
-    });
-}
 
 /** The cases with their models; simulated circuits are waited for, so that figures are the same each time. */
 async function withModels(
@@ -127,11 +63,13 @@ async function filesOf(folder: string): Promise<readonly string[]> {
 
 /** `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause. */
 export async function fieldCommand(args: readonly string[], io: CommandIo): Promise<number> {
-  const line = commandLine(args, { flags: ["json", "rows"], valued: ["stage", "lang"] });
+  const line = commandLine(args, { flags: ["json", "rows", "stopped"], valued: ["stage", "lang"] });
   const [name] = line.words;
   const stage = optionValue(line, "stage", "");
   if (name === undefined || line.unknown.length > 0 || (stage !== "" && !isStage(stage))) {
-    io.stderr(`Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json] [--rows]\n`);
+    io.stderr(
+      `Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json] [--rows] [--stopped]\n`,
+    );
     return 2;
   }
   const folder = isAbsolute(name) ? name : join(io.cwd, name);
@@ -163,9 +101,16 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
   if (!rows) io.stderr("Simulating starting circuits where they are not on disk yet …\n");
   const banks = rows ? noBanks : openBanks(io.root, workshop.value);
   const ready = await withModels(cases, workshop.value, banks);
-  const scores = wanted.map((one) => scoreStage(one, forecastsAt(one, ready)));
+  const isStopped = line.options["stopped"] === true;
+  const scores = wanted.map((one) => {
+    const score = scoreStage(one, forecastsAt(one, ready));
+    return {
+      ...score,
+      ...(one === "operator" && isStopped ? { stopped: stoppedEarly(ready) } : {}),
+    };
+  });
   if (line.options["json"] === true) {
     io.stdout(`${JSON.stringify(isStage(stage) ? scores[0] : scores, null, 2)}\n`);
-  } else io.stdout(scores.map(stageText).join("\n"));
+  } else io.stdout(scores.map((one) => stageText(one) + stoppedText(one.stopped ?? [])).join("\n"));
   return 0;
 }

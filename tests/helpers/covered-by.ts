@@ -184,6 +184,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/reading/units.ts": "tests/reading/numbers.test.ts",
   "src/domain/case-events.ts": "tests/domain/fold-case.test.ts",
   "src/talk/sticker.ts": "tests/cases/stickers.test.ts",
+  "src/commands/field-forecasts.ts": "tests/commands/field.test.ts",
   "src/cases/own-machines.ts": "tests/cases/personal.test.ts",
   "src/cases/own-words.ts": "tests/cases/personal.test.ts",
   "src/cases/export-person.ts": "tests/cases/personal.test.ts",
