@@ -581,93 +581,54 @@ fault-lithium-shut-off = La batería de litio se ha cortado sola
 # en: aea4a6e1
 fault-lithium-shut-off-explain = El protector de dentro de la batería de litio la ha cortado, porque está vacía o demasiado fría.
 
-## Observaciones
+## Observaciones y sus estados
 
 # en: 749e28ee
 observation-air-filter-look = Aspecto del filtro del aire
-
-## Estados
-
 # en: 5137c876
 state-air-filter-look-clean = Limpio
 # en: 58752b75
 state-air-filter-look-dirty = Sucio
 # en: 0c067ba8
 state-air-filter-look-blocked = Atascado, mojado o roído
-
-## Observaciones
-
 # en: b2ea4397
 observation-exhaust-look = Salida del escape
-
-## Estados
-
 # en: ed077f3d
 state-exhaust-look-open = Libre
 # en: a35f345e
 state-exhaust-look-blocked = Nido, barro, doblado o aplastado
-
-## Observaciones
-
 # en: d0a1fa4f
 observation-contactor-out-volts = Voltios en el espárrago de salida del contactor, START
-
-## Estados
-
 # en: d5a98cdb
 state-contactor-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-contactor-out-volts-low = De 1 a 8 V
 # en: e696f5f4
 state-contactor-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 98da5707
 observation-cable-to-earth = Ohmios del cable positivo a masa, batería suelta
-
-## Estados
-
 # en: 11c41373
 state-cable-to-earth-short = Menos de 1 ohmio
 # en: 59811502
 state-cable-to-earth-load = De 1 a 200 ohmios
 # en: a16da569
 state-cable-to-earth-open = Más de 200 ohmios
-
-## Observaciones
-
 # en: 722f4fc6
 observation-spark-at-clamp = Chispa al poner el último cable de la batería
-
-## Estados
-
 # en: d7a7cad1
 state-spark-at-clamp-none = Ninguna o muy pequeña
 # en: 4312a2b8
 state-spark-at-clamp-big = Grande cada vez
 # en: bd9008aa
 state-spark-at-clamp-not-seen = No se vio
-
-## Observaciones
-
 # en: eaec755e
 observation-intake-joint = Unión entre el carburador y el motor
-
-## Estados
-
 # en: ce0cc841
 state-intake-joint-tight = Bien cerrada
 # en: d41ca0f8
 state-intake-joint-loose = Floja, rota o rajada
-
-## Observaciones
-
 # en: c0c72f5c
 observation-charge-lamp = Testigo de carga o de batería en marcha
-
-## Estados
-
 # en: 9045ae3c
 state-charge-lamp-goes-out = Se apaga como debe
 # en: b3691b6f
@@ -676,28 +637,16 @@ state-charge-lamp-stays-on = Se queda encendido o parpadea
 state-charge-lamp-never-lights = No se enciende nunca
 # en: 8958b5af
 state-charge-lamp-not-known = No tiene
-
-## Observaciones
-
 # en: 263f1922
 observation-alternator-belt = Correa del alternador
-
-## Estados
-
 # en: d8eb1de9
 state-alternator-belt-sound = Buena y tensa
 # en: 17bd97a4
 state-alternator-belt-slack = Floja o cristalizada
 # en: 5557d77c
 state-alternator-belt-gone = Rota o salida
-
-## Observaciones
-
 # en: cfd565c8
 observation-charging-volts = Voltios de la batería con el motor en marcha
-
-## Estados
-
 # en: 7cac3d39
 state-charging-volts-none = Menos de 13 V
 # en: f4d0c246
@@ -706,28 +655,16 @@ state-charging-volts-low = De 13 a 13,7 V
 state-charging-volts-good = De 13,7 a 15 V
 # en: cf63ade0
 state-charging-volts-high = Más de 15 V
-
-## Observaciones
-
 # en: cb509692
 observation-choke-flap = Mariposa del estárter al mover la palanca
-
-## Estados
-
 # en: c78d2a79
 state-choke-flap-moves = Abre y cierra bien
 # en: 9e96220e
 state-choke-flap-stays-open = No cierra
 # en: e9cb45b3
 state-choke-flap-stays-shut = No abre
-
-## Observaciones
-
 # en: 1442f5a2
 observation-joint-look = Aspecto de los terminales y puntas de cable
-
-## Estados
-
 # en: c005bc7f
 state-joint-look-clean = Limpios y apretados
 # en: bb29be0a
@@ -736,128 +673,68 @@ state-joint-look-corroded = Pelusa blanca o verde
 state-joint-look-loose = Se mueven con la mano
 # en: ada20b12
 state-joint-look-hot = Calientes o chamuscados
-
-## Observaciones
-
 # en: 38bdf820
 observation-controls-set = Mandos como para arrancar
-
-## Estados
-
 # en: c57c0d19
 state-controls-set-right = Todos como para arrancar
 # en: 8be617eb
 state-controls-set-not-right = Hay uno que no
-
-## Observaciones
-
 # en: 0cd08b1e
 observation-stop-button-look = Seta de parada de emergencia
-
-## Estados
-
 # en: 1d9e3d7f
 state-stop-button-look-out = Sacada
 # en: e3f8499c
 state-stop-button-look-pressed = Metida
-
-## Observaciones
-
 # en: ce795f35
 observation-bar-look = Barra de seguridad o palanca de hombre muerto
-
-## Estados
-
 # en: 3786a57e
 state-bar-look-held = Bajada del todo o sujeta
 # en: 9261b1bc
 state-bar-look-released = Subida o suelta
-
-## Observaciones
-
 # en: 201480be
 observation-diesel-bubbles = Burbujas de aire en el purgador o en un tubo transparente
-
-## Estados
-
 # en: 63980060
 state-diesel-bubbles-none = Sin burbujas
 # en: 32a9fcb8
 state-diesel-bubbles-bubbles = Burbujas o espuma
-
-## Observaciones
-
 # en: b0f16051
 observation-hand-primer = Tacto de la bomba de mano
-
-## Estados
-
 # en: 003717fa
 state-hand-primer-firm = Se pone dura
 # en: d555b88f
 state-hand-primer-soft = Sigue blanda
-
-## Observaciones
-
 # en: cb216329
 observation-other-key = Tras un minuto sin llave, o con otra llave o PIN
-
-## Estados
-
 # en: 3376bd93
 state-other-key-not-tried = No probado
 # en: b45adc23
 state-other-key-works = Entonces arrancó
 # en: 41f9d57c
 state-other-key-no-change = Sigue igual
-
-## Observaciones
-
 # en: 49c2e2bc
 observation-reader-talks = Aparato de diagnosis en el conector
-
-## Estados
-
 # en: 46b00aa1
 state-reader-talks-talks = Habla con la centralita
 # en: 7e49c68d
 state-reader-talks-silent = No contesta
-
-## Observaciones
-
 # en: 61be905b
 observation-controller-feed-volts = Voltios en las patillas de alimentación de la centralita, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-controller-feed-volts-none = Menos de 2 V
 # en: 2f35c2b5
 state-controller-feed-volts-weak = De 2 a 11 V
 # en: 717dd9ae
 state-controller-feed-volts-good = Más de 11 V
-
-## Observaciones
-
 # en: fb3b552b
 observation-turns-by-hand = Girar el motor a mano
-
-## Estados
-
 # en: 8bc2d5eb
 state-turns-by-hand-free = Gira con resistencia pareja
 # en: e2d19f8a
 state-turns-by-hand-stiff = Duro toda la vuelta
 # en: 577c2254
 state-turns-by-hand-stuck = Agarrotado
-
-## Observaciones
-
 # en: 034055e4
 observation-oil-look = Aceite del motor en la varilla
-
-## Estados
-
 # en: a7248eeb
 state-oil-look-normal = Normal
 # en: 71980c8d
@@ -868,116 +745,62 @@ state-oil-look-milky = Lechoso
 state-oil-look-smells-of-fuel = Huele a combustible
 # en: 31e0b2d0
 state-oil-look-low = De menos
-
-## Observaciones
-
 # en: ac452463
 observation-cylinder-liquid = Qué sale del cilindro
-
-## Estados
-
 # en: 67e1bca0
 state-cylinder-liquid-nothing = Nada
 # en: 7c623af2
 state-cylinder-liquid-liquid = Aceite, gasolina o agua
-
-## Observaciones
-
 # en: 04f7ac15
 observation-oil-grade = Grado del aceite del motor
-
-## Estados
-
 # en: 3b243be0
 state-oil-grade-winter = 0W o 5W
 # en: 2166e67c
 state-oil-grade-all-year = 10W o 15W
 # en: 35f65d21
 state-oil-grade-summer = 20W o monogrado
-
-## Observaciones
-
 # en: 3a14dccc
 observation-load-off-turns = Motor con correas y acoples quitados
-
-## Estados
-
 # en: 687b403e
 state-load-off-turns-still-hard = Sigue duro de girar
 # en: d6791e7c
 state-load-off-turns-free-without-belt = Libre sin la correa
 # en: 7d933c1e
 state-load-off-turns-free-without-drive = Libre sin la toma de fuerza o la bomba
-
-## Observaciones
-
 # en: 66a1329c
 observation-belt-look = Correas y poleas
-
-## Estados
-
 # en: 46124e02
 state-belt-look-sound = Bien
 # en: 377056a4
 state-belt-look-marks = Correa quemada, brillante o que chilla
-
-## Observaciones
-
 # en: d737b4c9
 observation-drive-turns-along = Cuchillas o toma de fuerza al girar el motor
-
-## Estados
-
 # en: 73d85b16
 state-drive-turns-along-stands = Se quedan quietas
 # en: 7f60e03d
 state-drive-turns-along-turns-along = Giran también
-
-## Observaciones
-
 # en: 3e2ffd59
 observation-tap-position = Llave de paso
-
-## Estados
-
 # en: 2a27c09b
 state-tap-position-open = Abierta del todo
 # en: a71fee95
 state-tap-position-shut = Cerrada o a medias
-
-## Observaciones
-
 # en: 0467be19
 observation-fuel-valve-click = Clic de la electroválvula del carburador
-
-## Estados
-
 # en: 56ee9af0
 state-fuel-valve-click-clicks = Hace clic
 # en: c08ebd57
 state-fuel-valve-click-silent = No hace clic
-
-## Observaciones
-
 # en: 1dd7d4d0
 observation-fuel-valve-volts = Voltios en la electroválvula, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-fuel-valve-volts-none = Menos de 2 V
 # en: b1457e2c
 state-fuel-valve-volts-weak = De 2 a 9 V
 # en: 8b5ed47f
 state-fuel-valve-volts-good = Más de 9 V
-
-## Observaciones
-
 # en: 7616ab93
 observation-fuse-look = Aspecto del fusible principal
-
-## Estados
-
 # en: caba73a7
 state-fuse-look-good = Entero y limpio
 # en: fca0d1c6
@@ -986,14 +809,8 @@ state-fuse-look-blown = Fundido
 state-fuse-look-loose-or-burnt = Flojo, con polvo o chamuscado
 # en: e3ebaa16
 state-fuse-look-not-found = No lo encuentro
-
-## Observaciones
-
 # en: 7e421c38
 observation-fuse-again = Qué hizo un fusible nuevo
-
-## Estados
-
 # en: 360de032
 state-fuse-again-not-tried = No se probó otro fusible
 # en: d5c5ed5e
@@ -1002,366 +819,192 @@ state-fuse-again-holds = Aguanta
 state-fuse-again-at-once = Se funde al momento
 # en: 8e76f259
 state-fuse-again-later = Se funde al rato
-
-## Observaciones
-
 # en: e36b728e
 observation-fuse-out-volts = Voltios después del fusible principal, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-fuse-out-volts-none = Menos de 2 V
 # en: 20c03e54
 state-fuse-out-volts-weak = De 2 a 11,5 V
 # en: e6209561
 state-fuse-out-volts-good = Más de 11,5 V
-
-## Observaciones
-
 # en: 40b720fd
 observation-gas-bottle = Botella o depósito de gas
-
-## Estados
-
 # en: 6ad02267
 state-gas-bottle-gas-left = Queda gas
 # en: c6c094bc
 state-gas-bottle-empty = Vacía
-
-## Observaciones
-
 # en: 52d4c369
 observation-gas-valve = Llave de la botella de gas
-
-## Estados
-
 # en: ed077f3d
 state-gas-valve-open = Abierta
 # en: a71fee95
 state-gas-valve-shut = Cerrada o a medias
-
-## Observaciones
-
 # en: 26302a33
 observation-gas-frost = Escarcha en el regulador
-
-## Estados
-
 # en: 3472adb5
 state-gas-frost-none = Sin escarcha
 # en: bcff7d8c
 state-gas-frost-frosted = Blanco de escarcha
-
-## Observaciones
-
 # en: 941b1055
 observation-gas-lock-click = Clic de la válvula de corte del gas
-
-## Estados
-
 # en: 56ee9af0
 state-gas-lock-click-clicks = Hace clic
 # en: c08ebd57
 state-gas-lock-click-silent = No hace clic
-
-## Observaciones
-
 # en: 9d0e0332
 observation-gas-pressure = Presión del gas después del regulador
-
-## Estados
-
 # en: 46eba004
 state-gas-pressure-right = La que dice el fabricante
 # en: a8717d66
 state-gas-pressure-low = Baja o ninguna
-
-## Observaciones
-
 # en: bebb608a
 observation-cranks-in-gear = Llave en START con una marcha metida
-
-## Estados
-
 # en: 94eea63a
 state-cranks-in-gear-stays-still = No gira
 # en: 4d48607b
 state-cranks-in-gear-cranks = Gira
-
-## Observaciones
-
 # en: 54c5836d
 observation-cranks-with-pto = Llave en START con la toma de fuerza conectada
-
-## Estados
-
 # en: 94eea63a
 state-cranks-with-pto-stays-still = No gira
 # en: 4d48607b
 state-cranks-with-pto-cranks = Gira
-
-## Observaciones
-
 # en: 9458fe68
 observation-cranks-off-seat = Llave en START sin nadie en el asiento
-
-## Estados
-
 # en: 94eea63a
 state-cranks-off-seat-stays-still = No gira
 # en: 4d48607b
 state-cranks-off-seat-cranks = Gira
-
-## Observaciones
-
 # en: 67ffdba1
 observation-cranks-clutch-up = Llave en START sin pisar el embrague
-
-## Estados
-
 # en: 94eea63a
 state-cranks-clutch-up-stays-still = No gira
 # en: 4d48607b
 state-cranks-clutch-up-cranks = Gira
-
-## Observaciones
-
 # en: b3f0c675
 observation-cranks-brake-off = Llave en START con el freno suelto
-
-## Estados
-
 # en: 94eea63a
 state-cranks-brake-off-stays-still = No gira
 # en: 4d48607b
 state-cranks-brake-off-cranks = Gira
-
-## Observaciones
-
 # en: a8d01a42
 observation-bridges-left = Puentes y conectores sueltos
-
-## Estados
-
 # en: 7d0b2f24
 state-bridges-left-none = No queda ninguno
 # en: c26cfa43
 state-bridges-left-found = Encontrados y quitados
-
-## Observaciones
-
 # en: 6ccb9d72
 observation-three-starts = Tres arranques, uno en caliente
-
-## Estados
-
 # en: 10243133
 state-three-starts-all = Los tres
 # en: 5ebdf412
 state-three-starts-not-all = No los tres
-
-## Observaciones
-
 # en: d0bbfc89
 observation-charge-after-work = Voltios de carga después del trabajo
-
-## Estados
-
 # en: 987c9a3c
 state-charge-after-work-in-band = Como deben ser
 # en: 9876740d
 state-charge-after-work-out = Bajos o altos
-
-## Observaciones
-
 # en: 25a58883
 observation-why-flat = Por qué estaba descargada la batería
-
-## Estados
-
 # en: eba7a1f6
 state-why-flat-known = Se sabe y está arreglado
 # en: 117adf01
 state-why-flat-unknown = No se sabe
 # en: bd865883
 state-why-flat-was-not = No estaba descargada
-
-## Observaciones
-
 # en: d428b0f7
 observation-points-look = Platinos
-
-## Estados
-
 # en: c8cd23b3
 state-points-look-sound = Limpios y abren
 # en: 2dfce09a
 state-points-look-bad = Quemados, sucios o no abren
-
-## Observaciones
-
 # en: 33a7c8d3
 observation-distributor-look = Tapa y pipa del distribuidor
-
-## Estados
-
 # en: 5207032e
 state-distributor-look-sound = Limpias y secas
 # en: 3e5d7106
 state-distributor-look-bad = Rajadas, oxidadas o mojadas
-
-## Observaciones
-
 # en: 66c9e7ec
 observation-impulse-click = Clac del acoplamiento de impulso de la magneto
-
-## Estados
-
 # en: 0597a24d
 state-impulse-click-clicks = Salta al girar
 # en: 6f635a7f
 state-impulse-click-silent = No salta nada
-
-## Observaciones
-
 # en: f9d530d5
 observation-spark-kill-wire-off = Chispa con el cable de paro quitado
-
-## Estados
-
 # en: 43cdb159
 state-spark-kill-wire-off-good = Chispa fuerte
 # en: f6c39043
 state-spark-kill-wire-off-weak = Chispa floja
 # en: 8d678ff4
 state-spark-kill-wire-off-none = Sin chispa
-
-## Observaciones
-
 # en: fe38b077
 observation-kill-wire-earth = Cable de paro contra masa, llave en ON
-
-## Estados
-
 # en: dd4c7340
 state-kill-wire-earth-open = No hay paso a masa
 # en: e25feee6
 state-kill-wire-earth-earthed = A masa se haga lo que se haga
 # en: aad63a31
 state-kill-wire-earth-follows-switch = Cambia con un interruptor de seguridad
-
-## Observaciones
-
 # en: 46f383b6
 observation-engine-switch = El interruptor del propio motor
-
-## Estados
-
 # en: a8b727fe
 state-engine-switch-run = En RUN u ON
 # en: 839896b8
 state-engine-switch-stop = En STOP u OFF
 # en: e91faf80
 state-engine-switch-no-such = No tiene
-
-## Observaciones
-
 # en: c3a923a4
 observation-coil-feed-volts = Voltios en la entrada de la bobina, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-coil-feed-volts-none = Menos de 2 V
 # en: 1a8fcef2
 state-coil-feed-volts-weak = De 2 a 5 V
 # en: c9c3f8e8
 state-coil-feed-volts-good = Más de 5 V
-
-## Observaciones
-
 # en: f1803ad9
 observation-flywheel-key = Chaveta del volante
-
-## Estados
-
 # en: fd550560
 state-flywheel-key-whole = Entera
 # en: 46bcb56e
 state-flywheel-key-sheared = Cortada o doblada
-
-## Observaciones
-
 # en: 586a4420
 observation-lead-order = Orden de los cables de bujía
-
-## Estados
-
 # en: 6901b578
 state-lead-order-right = Orden y punto buenos
 # en: c51e4da1
 state-lead-order-wrong = Cruzados o un diente corrido
-
-## Observaciones
-
 # en: 498d8024
 observation-spark = Chispa en el probador
-
-## Estados
-
 # en: 6985bc32
 state-spark-good = Fuerte y seguida
 # en: a8ab7be3
 state-spark-weak = Floja o a ratos
 # en: 8d678ff4
 state-spark-none = Sin chispa
-
-## Observaciones
-
 # en: c8aa327b
 observation-plug-look = Aspecto de la bujía después de dar al arranque
-
-## Estados
-
 # en: 702ec3f2
 state-plug-look-dry = Seca
 # en: 5690f06c
 state-plug-look-wet = Mojada
 # en: 3b0cda93
 state-plug-look-sooty = Negra o con aceite
-
-## Observaciones
-
 # en: 6a4586c1
 observation-plug-cap = Pipa y cable de la bujía
-
-## Estados
-
 # en: 5ed7626a
 state-plug-cap-tight = Puesta y entera
 # en: 94903b46
 state-plug-cap-loose = Suelta, floja o rajada
-
-## Observaciones
-
 # en: 1b8559d9
 observation-spark-new-plug = Chispa con una bujía nueva
-
-## Estados
-
 # en: 8e272739
 state-spark-new-plug-good = Ahora chispa fuerte
 # en: 5f64b419
 state-spark-new-plug-same = No mejora
-
-## Observaciones
-
 # en: be2c56a5
 observation-switch-plugs-look = Interruptores de seguridad, sus conectores y cables
-
-## Estados
-
 # en: 6c7598da
 state-switch-plugs-look-sound = Todos puestos, enteros y libres
 # en: a1711ddb
@@ -1372,56 +1015,32 @@ state-switch-plugs-look-torn = Un cable roído, roto o pelado
 state-switch-plugs-look-mud = Tapados de barro o hierba
 # en: fde63353
 state-switch-plugs-look-stuck = Interruptor o palanca pegado o doblado
-
-## Observaciones
-
 # en: 0dbd7de4
 observation-key-feed-volts = Voltios que entran a la llave, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-key-feed-volts-none = Menos de 2 V
 # en: ac3d66b6
 state-key-feed-volts-weak = De 2 a 11,4 V
 # en: b6015789
 state-key-feed-volts-good = Más de 11,4 V
-
-## Observaciones
-
 # en: db181dcc
 observation-key-run-volts = Voltios que salen de la llave, llave en ON
-
-## Estados
-
 # en: e5167a79
 state-key-run-volts-none = Menos de 2 V
 # en: ac3d66b6
 state-key-run-volts-weak = De 2 a 11,4 V
 # en: b6015789
 state-key-run-volts-good = Más de 11,4 V
-
-## Observaciones
-
 # en: 418633f7
 observation-key-start-volts = Voltios que salen de la llave, START
-
-## Estados
-
 # en: d5a98cdb
 state-key-start-volts-none = Menos de 1 V
 # en: 71bfd148
 state-key-start-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-key-start-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: c04c5f7e
 observation-key-plug-look = Conector y cables de detrás de la llave
-
-## Estados
-
 # en: c005bc7f
 state-key-plug-look-sound = Limpios y apretados
 # en: 6bdc345e
@@ -1430,68 +1049,38 @@ state-key-plug-look-burnt = Derretidos o quemados
 state-key-plug-look-green = Verdes u oxidados
 # en: 3cf37df8
 state-key-plug-look-off = Flojos o sueltos
-
-## Observaciones
-
 # en: 76650bf4
 observation-key-spring = Llave soltada en START
-
-## Estados
-
 # en: 3e3a9017
 state-key-spring-springs-back = Vuelve sola
 # en: f56dabe4
 state-key-spring-stays = Se queda en START
 # en: 1ad4b403
 state-key-spring-no-key = Lleva botón o no tiene llave
-
-## Observaciones
-
 # en: 2410d42a
 observation-preheat-lamp = Testigo de precalentamiento
-
-## Estados
-
 # en: f65a2bc5
 state-preheat-lamp-normal = Se enciende y se apaga
 # en: 0c2d72b3
 state-preheat-lamp-never = No se enciende nunca
 # en: 19f81761
 state-preheat-lamp-stays = Se queda encendido o parpadea
-
-## Observaciones
-
 # en: a081828d
 observation-preheat-time = Cuánto se precalentó
-
-## Estados
-
 # en: 78809b78
 state-preheat-time-full = Como siempre o más
 # en: 31b1a02c
 state-preheat-time-short = Casi nada o nada
-
-## Observaciones
-
 # en: 4f283d62
 observation-glow-current = Corriente de los calentadores
-
-## Estados
-
 # en: e957fc12
 state-glow-current-all = La de todos los calentadores
 # en: 31e0b2d0
 state-glow-current-some = Poca
 # en: dc937b59
 state-glow-current-none = Ninguna
-
-## Observaciones
-
 # en: f52be2dc
 observation-glow-amps = Corriente por cada calentador
-
-## Estados
-
 # en: 52647e19
 state-glow-amps-none = Menos de 0,5 A
 # en: 452668c9
@@ -1500,118 +1089,64 @@ state-glow-amps-some = De 0,5 a 7 A
 state-glow-amps-look-into = De 7 a 7,6 A
 # en: 4f24f9af
 state-glow-amps-all = Más de 7,6 A
-
-## Observaciones
-
 # en: 9117c545
 observation-glow-rail-volts = Voltios en la pletina de los calentadores al precalentar
-
-## Estados
-
 # en: e5167a79
 state-glow-rail-volts-none = Menos de 2 V
 # en: b1457e2c
 state-glow-rail-volts-weak = De 2 a 9 V
 # en: 8b5ed47f
 state-glow-rail-volts-good = Más de 9 V
-
-## Observaciones
-
 # en: 3f3f9abb
 observation-hose-run = Recorrido de los tubos de combustible
-
-## Estados
-
 # en: 1b3ee3fc
 state-hose-run-right = Bien, sin dobleces
 # en: 7d003cd4
 state-hose-run-wrong = Cambiados, doblados o al revés
-
-## Observaciones
-
 # en: 7505d37b
 observation-relay-out-volts = Voltios que salen del relé de arranque, START
-
-## Estados
-
 # en: d5a98cdb
 state-relay-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-relay-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-relay-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: da524e86
 observation-oil-switch = Cable del interruptor de aceite contra masa, aceite bien
-
-## Estados
-
 # en: ed077f3d
 state-oil-switch-open = Abierto
 # en: d242300d
 state-oil-switch-earthed = A masa
-
-## Observaciones
-
 # en: 62e0d0c8
 observation-stands-level = Cómo está puesta la máquina
-
-## Estados
-
 # en: 06ee3db7
 state-stands-level-level = Más o menos llana
 # en: 25d52f67
 state-stands-level-tilted = Inclinada a las claras
-
-## Observaciones
-
 # en: e15ebece
 observation-lit-key-out = Algo encendido o que zumba con la llave quitada
-
-## Estados
-
 # en: cd18b2fb
 state-lit-key-out-dark = Todo apagado y callado
 # en: 69edb64a
 state-lit-key-out-something-on = Hay algo encendido o que zumba
-
-## Observaciones
-
 # en: 38f7fdf8
 observation-resting-draw = Consumo con todo apagado
-
-## Estados
-
 # en: 814fceaf
 state-resting-draw-normal = Menos de 0,035 A
 # en: 46d681b7
 state-resting-draw-look-into = De 0,035 a 0,1 A
 # en: d7fc7396
 state-resting-draw-high = Más de 0,1 A
-
-## Observaciones
-
 # en: ed2328fa
 observation-draw-goes-with = El consumo en parado baja al
-
-## Estados
-
 # en: 85a01ef9
 state-draw-goes-with-a-fuse = Quitar un fusible
 # en: d258a2a1
 state-draw-goes-with-alternator-lead = Soltar el cable del alternador
 # en: c41a3045
 state-draw-goes-with-neither = Ninguno de los dos
-
-## Observaciones
-
 # en: ede6387f
 observation-wires-look = Aspecto de los cables
-
-## Estados
-
 # en: 55bd87f4
 state-wires-look-sound = No se ve nada malo
 # en: 47d94a2e
@@ -1622,168 +1157,90 @@ state-wires-look-burnt = Quemados o derretidos
 state-wires-look-green = Conectores verdes o mojados
 # en: a1711ddb
 state-wires-look-plug-off = Un conector está suelto
-
-## Observaciones
-
 # en: 95afdc99
 observation-teeth-look = Dientes del piñón y de la corona
-
-## Estados
-
 # en: 46124e02
 state-teeth-look-sound = Bien
 # en: 9c579fa2
 state-teeth-look-pinion-bad = Piñón gastado o agarrotado
 # en: 51d2fc94
 state-teeth-look-ring-bad = Corona gastada
-
-## Observaciones
-
 # en: 382a6873
 observation-brush-look = Escobillas y colector
-
-## Estados
-
 # en: 08479654
 state-brush-look-sound = Largas y limpias
 # en: 736a6328
 state-brush-look-worn = Escobillas gastadas o pegadas
 # en: c39241da
 state-brush-look-burnt = Colector o bobinado quemado
-
-## Observaciones
-
 # en: 22fbfbbf
 observation-stop-valve-click = Clic del solenoide de paro
-
-## Estados
-
 # en: 56ee9af0
 state-stop-valve-click-clicks = Hace clic
 # en: c08ebd57
 state-stop-valve-click-silent = No hace clic
-
-## Observaciones
-
 # en: 9524546e
 observation-stop-knob = Tirador de paro
-
-## Estados
-
 # en: 66336691
 state-stop-knob-in = Metido del todo
 # en: a7c6f8be
 state-stop-knob-out = Fuera o a medias
-
-## Observaciones
-
 # en: 062b27b0
 observation-stop-lever = Palanca de paro en la bomba inyectora
-
-## Estados
-
 # en: bc3142c1
 state-stop-lever-runs = En marcha
 # en: 002cd1b8
 state-stop-lever-stays-at-stop = Se queda en paro
-
-## Observaciones
-
 # en: 6473ef74
 observation-stop-solenoid-feed = Alimentación del solenoide de paro, llave en ON y START
-
-## Estados
-
 # en: 58ede9f0
 state-stop-solenoid-feed-right = Como pide la instalación
 # en: fd3d897a
 state-stop-solenoid-feed-wrong = Falta, floja o siempre puesta
-
-## Observaciones
-
 # en: 9a7a7f7a
 observation-link-drop-volts = Voltios a lo largo del puente entre baterías, START
-
-## Estados
-
 # en: caf12bf7
 state-link-drop-volts-good = Menos de 0,2 V
 # en: 735c53ba
 state-link-drop-volts-look-into = De 0,2 a 0,5 V
 # en: df16c450
 state-link-drop-volts-bad = Más de 0,5 V
-
-## Observaciones
-
 # en: ff5551fe
 observation-battery-difference-volts = Diferencia entre las dos baterías en reposo
-
-## Estados
-
 # en: dac7222c
 state-battery-difference-volts-even = Menos de 0,3 V
 # en: 3769b130
 state-battery-difference-volts-apart = Más de 0,3 V
-
-## Observaciones
-
 # en: d179aade
 observation-isolator-drop-volts = Voltios entre los dos lados del cortacorrientes, START
-
-## Estados
-
 # en: 1d273080
 state-isolator-drop-volts-good = Menos de 0,1 V
 # en: 0240987d
 state-isolator-drop-volts-look-into = De 0,1 a 0,5 V
 # en: df16c450
 state-isolator-drop-volts-bad = Más de 0,5 V
-
-## Observaciones
-
 # en: 59b6d8cc
 observation-battery-kind = Tipo de batería
-
-## Estados
-
 # en: 5cb3c40e
 state-battery-kind-lead = De plomo (la normal, pesada)
 # en: 96bc38cc
 state-battery-kind-lithium = De litio (pone Li o LiFePO4)
-
-## Observaciones
-
 # en: 278b1b2a
 observation-compression = Compresión
-
-## Estados
-
 # en: 8f24667b
 state-compression-good = Dentro del límite, pareja
 # en: 8a03d5cb
 state-compression-uneven = Un cilindro mucho más bajo
 # en: 5dc2022a
 state-compression-low = Todos por debajo del límite
-
-## Observaciones
-
 # en: eb1b0d76
 observation-compression-with-oil = Compresión tras echar un poco de aceite en el cilindro
-
-## Estados
-
 # en: 36bfe41b
 state-compression-with-oil-rises = Sube a las claras
 # en: cd797aae
 state-compression-with-oil-stays = Sigue igual
-
-## Observaciones
-
 # en: 053889cb
 observation-leak-down = Por dónde se va el aire en la prueba de fugas
-
-## Estados
-
 # en: 83b0ca3f
 state-leak-down-tight = Casi nada
 # en: 8f48c819
@@ -1792,80 +1249,44 @@ state-leak-down-valves = Admisión o escape
 state-leak-down-crankcase = Tapón del aceite
 # en: c0e8ada8
 state-leak-down-gasket = Agua, el cilindro de al lado o afuera
-
-## Observaciones
-
 # en: 9bdce74c
 observation-cranking-sound = Sonido al girar con el arranque
-
-## Estados
-
 # en: c89dfce2
 state-cranking-sound-even = Golpes parejos
 # en: 27d142cf
 state-cranking-sound-free = Rápido y suelto, casi sin golpes
 # en: 0ac957c5
 state-cranking-sound-uneven = Falta un golpe
-
-## Observaciones
-
 # en: 38759dac
 observation-valve-gap = Holgura de válvulas
-
-## Estados
-
 # en: 8da9e104
 state-valve-gap-right = La que dice el fabricante
 # en: 9ee79f24
 state-valve-gap-wrong = Mucha, poca o un balancín suelto
-
-## Observaciones
-
 # en: a8825915
 observation-timing-marks = Marcas de la distribución
-
-## Estados
-
 # en: 694a9715
 state-timing-marks-right = En línea
 # en: 5363961c
 state-timing-marks-wrong = Corridas
-
-## Observaciones
-
 # en: 416d07d2
 observation-compression-lowest = Compresión más baja de un diésel pequeño
-
-## Estados
-
 # en: 19a798d2
 state-compression-lowest-under = Menos de 25,5 bar
 # en: 7c0bbe07
 state-compression-lowest-look-into = De 25,5 a 27 bar
 # en: 6c28ec75
 state-compression-lowest-within = Más de 27 bar
-
-## Observaciones
-
 # en: aa0b8e0a
 observation-compression-spread = Diferencia de compresión entre cilindros
-
-## Estados
-
 # en: 54b8a020
 state-compression-spread-even = Menos de 2,4 bar
 # en: 94acf874
 state-compression-spread-look-into = De 2,4 a 3 bar
 # en: 81c3313c
 state-compression-spread-uneven = Más de 3 bar
-
-## Observaciones
-
 # en: c033fc93
 observation-display-says = Qué dice la pantalla
-
-## Estados
-
 # en: c4b17b22
 state-display-says-normal = Lo de siempre
 # en: 5a2bc8b6
@@ -1880,14 +1301,8 @@ state-display-says-set-control = Pide asiento, freno o punto muerto
 state-display-says-low-volts = Voltios bajos o dibujo de batería
 # en: 098f25ed
 state-display-says-code = Otro código o aviso
-
-## Observaciones
-
 # en: 352fcde5
 observation-dash-volts-start = Voltios en la pantalla al arrancar
-
-## Estados
-
 # en: 17561cc5
 state-dash-volts-start-off = Se apaga la pantalla
 # en: 492b70b4
@@ -1898,14 +1313,8 @@ state-dash-volts-start-sags = De 7,5 a 9,3 V
 state-dash-volts-start-holds = De 9,3 a 11,7 V
 # en: e8673011
 state-dash-volts-start-no-load = Más de 11,7 V
-
-## Observaciones
-
 # en: e6e2613a
 observation-found-bad = Encontrado en mal estado
-
-## Estados
-
 # en: dfcb7c16
 state-found-bad-battery = Batería
 # en: 1ebfdb04
@@ -1996,28 +1405,16 @@ state-found-bad-gasket = Junta de culata
 state-found-bad-rings = Segmentos, pistón o cilindro
 # en: 410b9f47
 state-found-bad-pto-clutch = Embrague de la toma de fuerza o pieza arrastrada
-
-## Observaciones
-
 # en: 174f637a
 observation-fuel-reaches-engine = Llega combustible al motor
-
-## Estados
-
 # en: 85a39ab3
 state-fuel-reaches-engine-yes = Sí
 # en: 165286e6
 state-fuel-reaches-engine-weak = Un poco
 # en: 1ea442a1
 state-fuel-reaches-engine-no = No
-
-## Observaciones
-
 # en: a06337a5
 observation-flow-stops-at = Dónde se corta el combustible
-
-## Estados
-
 # en: bdf9823a
 state-flow-stops-at-nowhere = Pasa hasta el final
 # en: f3fe50ae
@@ -2026,64 +1423,34 @@ state-flow-stops-at-tank = Ni siquiera sale del depósito
 state-flow-stops-at-filter = Llega hasta el filtro
 # en: 19e4fe21
 state-flow-stops-at-pump = Llega hasta la bomba
-
-## Observaciones
-
 # en: ab96f79b
 observation-bowl-fuel = Qué sale de la cuba del carburador
-
-## Estados
-
 # en: 0ff79e71
 state-bowl-fuel-plenty = Gasolina limpia
 # en: 247e5f8f
 state-bowl-fuel-dirty = Agua o suciedad
 # en: 83b0ca3f
 state-bowl-fuel-little = Casi nada
-
-## Observaciones
-
 # en: 477c1e8d
 observation-prime-fires = Arranque con unas gotas de gasolina nueva
-
-## Estados
-
 # en: d574b4b4
 state-prime-fires-fires-briefly = Prende un momento
 # en: 09ec0ab4
 state-prime-fires-nothing = No prende
-
-## Observaciones
-
 # en: 71939925
 observation-fuel-given = Qué se echó la última vez
-
-## Estados
-
 # en: bdd913ff
 state-fuel-given-certain = Seguro que lo bueno
 # en: 683661c7
 state-fuel-given-doubtful = Puede que otra cosa
-
-## Observaciones
-
 # en: 61cc1533
 observation-fuel-grade = Clase de gasoil
-
-## Estados
-
 # en: 3c0b58e2
 state-fuel-grade-winter = Gasoil de invierno
 # en: d2dcc8f8
 state-fuel-grade-summer = De verano, o comprado en verano
-
-## Observaciones
-
 # en: 246d2091
 observation-water-or-wax = Agua o parafina en el combustible
-
-## Estados
-
 # en: 71c97457
 state-water-or-wax-none = Limpio y claro
 # en: d2150304
@@ -2092,14 +1459,8 @@ state-water-or-wax-water = Con agua o suciedad
 state-water-or-wax-wax = Turbio o con parafina
 # en: 8afbe4ce
 state-water-or-wax-ice = Con hielo
-
-## Observaciones
-
 # en: 0c53263d
 observation-fuel-level = Combustible en el depósito
-
-## Estados
-
 # en: e1947c03
 state-fuel-level-seen-enough = Mirado: hay bastante
 # en: 2cf40338
@@ -2108,14 +1469,8 @@ state-fuel-level-said-enough = Debería haber bastante
 state-fuel-level-low = Poco
 # en: c6c094bc
 state-fuel-level-empty = Vacío
-
-## Observaciones
-
 # en: b8d7d458
 observation-fuel-age = Tiempo que tiene el combustible
-
-## Estados
-
 # en: 1ddf3e66
 state-fuel-age-fresh = Menos de un mes
 # en: 9a3d68e7
@@ -2124,66 +1479,36 @@ state-fuel-age-months = De uno a tres meses
 state-fuel-age-over-winter = De la temporada pasada
 # en: 0477133a
 state-fuel-age-years = Más de un año
-
-## Observaciones
-
 # en: 528fbed7
 observation-fuel-drips = Goteo o mancha mojada debajo de la máquina
-
-## Estados
-
 # en: 702ec3f2
 state-fuel-drips-dry = Seco
 # en: e82162a5
 state-fuel-drips-wet = Mojado o gotea combustible
-
-## Observaciones
-
 # en: 38cbdcaf
 observation-fuel-smell = Olor y color de la gasolina
-
-## Estados
-
 # en: 9816c2ea
 state-fuel-smell-fresh = Nueva y clara
 # en: fc6276ea
 state-fuel-smell-stale = Agria, como a barniz, u oscura
-
-## Observaciones
-
 # en: e4e7ca49
 observation-flooding-signs = Señales de que se ha ahogado
-
-## Estados
-
 # en: dc937b59
 state-flooding-signs-none = Ninguna
 # en: 28fbfd5c
 state-flooding-signs-smell = Huele mucho a gasolina en el escape
 # en: 748c854e
 state-flooding-signs-drips = Gotea gasolina de la admisión
-
-## Observaciones
-
 # en: f657ef52
 observation-pump-sound = Sonido de la bomba eléctrica de combustible
-
-## Estados
-
 # en: 61eaaa6a
 state-pump-sound-runs = Suena como siempre
 # en: 82d91a04
 state-pump-sound-silent = No se oye nada
 # en: ea290abf
 state-pump-sound-rattles = Fuerte o con traqueteo
-
-## Observaciones
-
 # en: 79d709d2
 observation-last-use = Última vez que funcionó
-
-## Estados
-
 # en: de5d3171
 state-last-use-hours = Hace horas
 # en: 2fe62094
@@ -2192,14 +1517,8 @@ state-last-use-days = Hace días
 state-last-use-weeks = Hace semanas
 # en: 03f44095
 state-last-use-months = Hace meses
-
-## Observaciones
-
 # en: f6687203
 observation-how-stopped = Cómo se paró la última vez
-
-## Estados
-
 # en: a79fd441
 state-how-stopped-switched-off-normally = La paré como siempre
 # en: a62af767
@@ -2210,14 +1529,8 @@ state-how-stopped-faded = Se fue apagando hasta pararse
 state-how-stopped-under-load = Se paró trabajando
 # en: 9c36c698
 state-how-stopped-would-not-stop = No se quería parar
-
-## Observaciones
-
 # en: f262e7ba
 observation-recent-event = Qué pasó poco antes
-
-## Estados
-
 # en: 7722c9af
 state-recent-event-battery-removed = Se quitó o se puso la batería
 # en: be2b3f96
@@ -2244,14 +1557,8 @@ state-recent-event-heavy-rain = Estuvo fuera con mucha lluvia o nieve
 state-recent-event-rodents-seen = Se vieron ratones o ratas
 # en: 7c17b131
 state-recent-event-parts-replaced = Se cambiaron piezas
-
-## Observaciones
-
 # en: 138076e4
 observation-recent-work = Arreglos hechos hace poco
-
-## Estados
-
 # en: dfcb7c16
 state-recent-work-battery-work = Batería
 # en: d71fc9ce
@@ -2274,14 +1581,8 @@ state-recent-work-engine-work = Se abrió el motor
 state-recent-work-oil-work = Cambio de aceite
 # en: e22ae21a
 state-recent-work-deck-work = Plato de corte o toma de fuerza
-
-## Observaciones
-
 # en: c106d1c0
 observation-outdoors = Tiempo que hace donde la máquina
-
-## Estados
-
 # en: 0ec53894
 state-outdoors-hot = Calor
 # en: 329d8172
@@ -2290,28 +1591,16 @@ state-outdoors-mild = Templado
 state-outdoors-frost = Helada
 # en: af146ec5
 state-outdoors-hard-frost = Helada fuerte
-
-## Observaciones
-
 # en: e2e66608
 observation-battery-age = Edad de la batería
-
-## Estados
-
 # en: 448fdac0
 state-battery-age-new = Menos de dos años
 # en: 4824f51a
 state-battery-age-middle = De dos a cuatro años
 # en: 62aa4706
 state-battery-age-old = Más de cuatro años
-
-## Observaciones
-
 # en: 38a040da
 observation-battery-goes-flat = Se descarga sola la batería
-
-## Estados
-
 # en: 1ea442a1
 state-battery-goes-flat-no = No
 # en: a6b86e26
@@ -2320,76 +1609,40 @@ state-battery-goes-flat-overnight = De un día para otro
 state-battery-goes-flat-days = En unos días
 # en: 7884602e
 state-battery-goes-flat-weeks = En unas semanas
-
-## Observaciones
-
 # en: b385d200
 observation-injector-line-fuel = Combustible al aflojar un tubo de inyector
-
-## Estados
-
 # en: 4cf5b47b
 state-injector-line-fuel-spurts = Sale a chorro
 # en: 9efd6536
 state-injector-line-fuel-dribbles = Gotea
 # en: 67e1bca0
 state-injector-line-fuel-none = Nada
-
-## Observaciones
-
 # en: bdb58b06
 observation-return-bubbles = Burbujas en el tubo transparente de retorno
-
-## Estados
-
 # en: 63980060
 state-return-bubbles-none = Sin burbujas
 # en: 7cf444cc
 state-return-bubbles-bubbles = Burbujas, más al cargarlo
-
-## Observaciones
-
 # en: 01685320
 observation-injector-test = Inyectores en el banco
-
-## Estados
-
 # en: 987df719
 state-injector-test-good = Presión y chorro buenos
 # en: 04e7f51c
 state-injector-test-bad = Gotean, poca presión o mal chorro
-
-## Observaciones
-
 # en: b69fb333
 observation-crank-signal = Régimen en el aparato de diagnosis al girar
-
-## Estados
-
 # en: 51a70e2f
 state-crank-signal-shown = Un régimen fijo
 # en: 10c56f33
 state-crank-signal-none = Ninguno o a saltos
-
-## Observaciones
-
 # en: 4773d4f4
 observation-rail-pressure = Presión de combustible en el aparato de diagnosis al girar
-
-## Estados
-
 # en: 7bcefc2f
 state-rail-pressure-builds = Sube
 # en: 5e1dfd5d
 state-rail-pressure-too-low = Se queda baja
-
-## Observaciones
-
 # en: 03f2af77
 observation-work-since = La avería y el último arreglo
-
-## Estados
-
 # en: c4a357b8
 state-work-since-no-work = No se tocó nada
 # en: b729e4fd
@@ -2398,14 +1651,8 @@ state-work-since-before = Ya estaba así antes del arreglo
 state-work-since-straight-after = Vino justo después del arreglo
 # en: 7e710dd6
 state-work-since-ran-after = Funcionó bien después del arreglo
-
-## Observaciones
-
 # en: 2fc7c368
 observation-smoke = Humo del escape al dar al arranque
-
-## Estados
-
 # en: dc937b59
 state-smoke-none = Ninguno
 # en: 3495e757
@@ -2414,64 +1661,34 @@ state-smoke-white = Blanco
 state-smoke-black = Negro
 # en: ec7d56a0
 state-smoke-blue = Azul
-
-## Observaciones
-
 # en: e3bdf0b1
 observation-bangs = Petardazos por el escape o la admisión
-
-## Estados
-
 # en: 9f49b052
 state-bangs-none = Sin petardazos
 # en: fc516f1e
 state-bangs-bangs = Petardazos o llama
-
-## Observaciones
-
 # en: 0f122907
 observation-came-on = Cómo vino la avería
-
-## Estados
-
 # en: 86488070
 state-came-on-suddenly = De una vez para otra
 # en: b389d996
 state-came-on-gradually = Poco a poco, en semanas
-
-## Observaciones
-
 # en: 0dac84f3
 observation-choke-effect = Qué cambia el estárter
-
-## Estados
-
 # en: ff718573
 state-choke-effect-no-difference = No cambia nada
 # en: d76e2915
 state-choke-effect-only-with = Solo arranca o va con estárter
 # en: 1eae339a
 state-choke-effect-only-without = Mejor sin estárter
-
-## Observaciones
-
 # en: 6208aaa2
 observation-exhaust-puffs = Aire del escape al dar al arranque
-
-## Estados
-
 # en: 31bc981f
 state-exhaust-puffs-puffs = Sale a soplos
 # en: de07d0b3
 state-exhaust-puffs-hardly = Casi no sale nada
-
-## Observaciones
-
 # en: 71485731
 observation-on-start = Qué pasa al dar al arranque
-
-## Estados
-
 # en: 51b6ced6
 state-on-start-nothing = Nada de nada
 # en: b4bea008
@@ -2500,14 +1717,8 @@ state-on-start-runs-only-while-held = Solo va mientras se sujeta la llave
 state-on-start-keeps-cranking = El motor de arranque no para
 # en: bc9bfc12
 state-on-start-starts = Arranca normal
-
-## Observaciones
-
 # en: 9bfdcd94
 observation-engine-turns = Da vueltas el motor
-
-## Estados
-
 # en: 06fdbec1
 state-engine-turns-normal = Sí, como siempre
 # en: 4f626bb6
@@ -2516,14 +1727,8 @@ state-engine-turns-slow = Despacio
 state-engine-turns-part-turn = Media vuelta o así
 # en: 1a4ecdf0
 state-engine-turns-no = No gira
-
-## Observaciones
-
 # en: 1c18c6ef
 observation-click-sound = Qué se oye en el motor de arranque
-
-## Estados
-
 # en: c08ebd57
 state-click-sound-none = Ningún clac
 # en: a8bed4bf
@@ -2532,14 +1737,8 @@ state-click-sound-faint = Un clac flojo
 state-click-sound-loud = Un clac fuerte
 # en: 875c3158
 state-click-sound-repeated = Clac una y otra vez
-
-## Observaciones
-
 # en: 0982fe21
 observation-pattern = Cuándo pasa
-
-## Estados
-
 # en: b5fefa23
 state-pattern-every-time = Siempre
 # en: 32921492
@@ -2552,54 +1751,30 @@ state-pattern-only-cold = Solo en frío
 state-pattern-only-wet = Solo con humedad
 # en: 0ba2da31
 state-pattern-after-standing = Solo después de estar parada
-
-## Observaciones
-
 # en: 582e0fb5
 observation-lights-on = Luces con el contacto dado
-
-## Estados
-
 # en: 58aa311b
 state-lights-on-dead = Ninguna luz
 # en: ea53b1cb
 state-lights-on-dim = Flojas
 # en: 9e496b1d
 state-lights-on-normal = Tan fuertes como siempre
-
-## Observaciones
-
 # en: e20dce69
 observation-lights-at-start = Luces al dar al arranque
-
-## Estados
-
 # en: fa98a8e8
 state-lights-at-start-stay-bright = Siguen fuertes
 # en: 746292d8
 state-lights-at-start-dim = Bajan
 # en: de4c4579
 state-lights-at-start-go-out = Se apagan
-
-## Observaciones
-
 # en: 1ba99ba3
 observation-controls-moved = Después de mover todos los mandos
-
-## Estados
-
 # en: 41f9d57c
 state-controls-moved-no-change = Sigue igual
 # en: b45adc23
 state-controls-moved-then-started = Entonces arrancó
-
-## Observaciones
-
 # en: 3818758b
 observation-jump-start = Con pinzas de otra batería
-
-## Estados
-
 # en: 3376bd93
 state-jump-start-not-tried = No probado
 # en: 5861a0d5
@@ -2610,14 +1785,8 @@ state-jump-start-helped-but-slow = Giró mejor, pero despacio
 state-jump-start-ran-then-died = Arrancó y luego se paró
 # en: 41f9d57c
 state-jump-start-no-change = Sigue igual
-
-## Observaciones
-
 # en: e8387507
 observation-at-machine = Está usted al lado de la máquina
-
-## Estados
-
 # en: 5bf4e376
 state-at-machine-yes = Sí, al lado
 # en: 19b6432a
@@ -2626,84 +1795,48 @@ state-at-machine-can-go = No, pero puedo ir
 state-at-machine-no = No
 # en: cf945741
 state-at-machine-for-someone-else = Pregunto por otra persona
-
-## Observaciones
-
 # en: cf6b242c
 observation-neutral-switch-out-volts = Voltios que salen del interruptor de punto muerto, START
-
-## Estados
-
 # en: d5a98cdb
 state-neutral-switch-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-neutral-switch-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-neutral-switch-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 717fdbf8
 observation-pto-switch-out-volts = Voltios que salen del interruptor de la toma de fuerza, START
-
-## Estados
-
 # en: d5a98cdb
 state-pto-switch-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-pto-switch-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-pto-switch-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: ac8fdf14
 observation-seat-switch-out-volts = Voltios que salen del interruptor del asiento, START
-
-## Estados
-
 # en: d5a98cdb
 state-seat-switch-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-seat-switch-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-seat-switch-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 61958a0f
 observation-clutch-switch-out-volts = Voltios que salen del interruptor del embrague, START
-
-## Estados
-
 # en: d5a98cdb
 state-clutch-switch-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-clutch-switch-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-clutch-switch-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 97ed9a4d
 observation-brake-switch-out-volts = Voltios que salen del interruptor del freno, START
-
-## Estados
-
 # en: d5a98cdb
 state-brake-switch-out-volts-none = Menos de 1 V
 # en: 71bfd148
 state-brake-switch-out-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-brake-switch-out-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 56914b8f
 observation-stud-start-volts = Voltios en el espárrago de batería del solenoide, START
-
-## Estados
-
 # en: e5167a79
 state-stud-start-volts-none = Menos de 2 V
 # en: c7636fe7
@@ -2712,28 +1845,16 @@ state-stud-start-volts-low = De 2 a 8 V
 state-stud-start-volts-sags = De 8 a 9,4 V
 # en: 6775bc69
 state-stud-start-volts-good = Más de 9,4 V
-
-## Observaciones
-
 # en: 5ce526a6
 observation-trigger-start-volts = Voltios en el borne pequeño del solenoide, START
-
-## Estados
-
 # en: d5a98cdb
 state-trigger-start-volts-none = Menos de 1 V
 # en: 71bfd148
 state-trigger-start-volts-weak = De 1 a 8 V
 # en: e696f5f4
 state-trigger-start-volts-good = Más de 8 V
-
-## Observaciones
-
 # en: 18cf6746
 observation-starter-start-volts = Voltios en el borne del motor de arranque, START
-
-## Estados
-
 # en: d5a98cdb
 state-starter-start-volts-none = Menos de 1 V
 # en: 697b21f0
@@ -2742,14 +1863,8 @@ state-starter-start-volts-low = De 1 a 7,5 V
 state-starter-start-volts-sags = De 7,5 a 9 V
 # en: 8b5ed47f
 state-starter-start-volts-good = Más de 9 V
-
-## Observaciones
-
 # en: cc469923
 observation-ground-drop-volts = Voltios del bloque del motor al borne negativo, START
-
-## Estados
-
 # en: caf12bf7
 state-ground-drop-volts-good = Menos de 0,2 V
 # en: 8f094654
@@ -2758,42 +1873,24 @@ state-ground-drop-volts-look-into = De 0,2 a 0,7 V
 state-ground-drop-volts-bad = De 0,7 a 8 V
 # en: e696f5f4
 state-ground-drop-volts-open = Más de 8 V
-
-## Observaciones
-
 # en: 6c6ee3da
 observation-minus-clamp-drop-volts = Voltios del borne negativo a su terminal, START
-
-## Estados
-
 # en: 1d273080
 state-minus-clamp-drop-volts-good = Menos de 0,1 V
 # en: 50ab306e
 state-minus-clamp-drop-volts-look-into = De 0,1 a 0,3 V
 # en: 3769b130
 state-minus-clamp-drop-volts-bad = Más de 0,3 V
-
-## Observaciones
-
 # en: a1ec5de5
 observation-plus-clamp-drop-volts = Voltios del borne positivo a su terminal, START
-
-## Estados
-
 # en: 1d273080
 state-plus-clamp-drop-volts-good = Menos de 0,1 V
 # en: 50ab306e
 state-plus-clamp-drop-volts-look-into = De 0,1 a 0,3 V
 # en: 3769b130
 state-plus-clamp-drop-volts-bad = Más de 0,3 V
-
-## Observaciones
-
 # en: 4d86fb17
 observation-starter-amps = Corriente del motor de arranque
-
-## Estados
-
 # en: b17aa2e3
 state-starter-amps-none = Menos de 20 A
 # en: e2afab08
@@ -2802,14 +1899,8 @@ state-starter-amps-low = De 20 a 60 A
 state-starter-amps-normal = De 60 a 300 A
 # en: a961e304
 state-starter-amps-high = Más de 300 A
-
-## Observaciones
-
 # en: f7cae8cc
 observation-battery-rest-volts = Voltios de la batería en reposo
-
-## Estados
-
 # en: ca740f0d
 state-battery-rest-volts-gone = Menos de 9,5 V
 # en: 869b9e2c
@@ -2822,14 +1913,8 @@ state-battery-rest-volts-low = De 12 a 12,4 V
 state-battery-rest-volts-good = De 12,4 a 12,9 V
 # en: e5635adf
 state-battery-rest-volts-not-rested = Más de 12,9 V
-
-## Observaciones
-
 # en: cba50f6e
 observation-battery-start-volts = Voltios de la batería al dar al arranque
-
-## Estados
-
 # en: fa4e2267
 state-battery-start-volts-collapses = Menos de 8 V
 # en: f7ed997b
@@ -2838,32 +1923,20 @@ state-battery-start-volts-sags = De 8 a 9,6 V
 state-battery-start-volts-holds = De 9,6 a 11,8 V
 # en: 5449ed4b
 state-battery-start-volts-no-load = Más de 11,8 V
-
-## Observaciones
-
 # en: bf607d7c
 observation-load-test = Batería bajo carga
-
-## Estados
-
 # en: d9720c00
 state-load-test-passes = Aguanta
 # en: c5d50770
 state-load-test-fails = No aguanta
-
-## Observaciones
-
 # en: 63966ec4
 observation-cell-spread = Densidad del ácido, vaso más alto menos el más bajo
-
-## Estados
-
 # en: 5a89390e
 state-cell-spread-even = Menos de 0,050
 # en: 0ea7662b
 state-cell-spread-one-low = 0,050 o más
 
-## Pruebas
+## Pruebas, lo que dice cada medida, menús
 
 # en: a21c7fe0
 check-look-at-air-filter = Filtro del aire
@@ -2881,36 +1954,24 @@ check-look-at-exhaust-how = Motor parado y frío; no se mete nada dentro.
 check-read-contactor-out = Salida del contactor
 # en: 2c623201
 check-read-contactor-out-ask = ¿Voltios en el espárrago de salida del contactor, llave en START?
-
-## Qué dice la medida
-
 # en: 8115bf77
 verdict-read-contactor-out-passes = El contactor deja pasar la corriente: mire el cable al motor de arranque, o el propio motor de arranque.
 # en: 21283fba
 verdict-read-contactor-out-lossy = Se pierden voltios en el contactor o antes. Compare con su espárrago de batería.
 # en: 86b820f2
 verdict-read-contactor-out-open = El contactor no cierra: no le llega orden, bobina cortada o contactos quemados.
-
-## Pruebas
-
 # en: 1e85ae1b
 check-read-cable-to-earth = Cable positivo contra masa
 # en: b632dc19
 check-read-cable-to-earth-ask = Los dos cables fuera de la batería, todo apagado. ¿Cuántos ohmios hay del cable positivo a metal limpio del motor?
 # en: c3e25a17
 check-read-cable-to-earth-how = No vuelva a poner nunca el cable mientras marque un corto; busque el ojal que toca, y luego un solenoide que no ha soltado.
-
-## Qué dice la medida
-
 # en: 8e6940f5
 verdict-read-cable-to-earth-short = Corto total: el ojal o el cable toca metal, o los contactos del solenoide están pegados.
 # en: e527237e
 verdict-read-cable-to-earth-something-on = Algo consume, o hay un cable pelado. Quite los fusibles uno por uno.
 # en: 5cea7a49
 verdict-read-cable-to-earth-clear = No hay corto en el cable gordo.
-
-## Pruebas
-
 # en: 9a692dbd
 check-ask-spark-at-clamp = Chispa en el cable de la batería
 # en: 9b9f15ec
@@ -2937,9 +1998,6 @@ check-read-charging = Tensión de carga
 check-read-charging-ask = ¿Voltios en la batería con el motor a régimen de trabajo?
 # en: 21d4f7ab
 check-read-charging-how = Unos 0,1 V más por cada 10 grados menos. Mida otra vez con las luces puestas, y de la carcasa del alternador al borne negativo, donde el límite es 0,2 V.
-
-## Qué dice la medida
-
 # en: 833c7900
 verdict-read-charging-charging = Carga.
 # en: 9c59ab78
@@ -2948,9 +2006,6 @@ verdict-read-charging-weak = Carga poco: correa, uniones o regulador; ponga las 
 verdict-read-charging-none = No carga: correa, conector, cable de excitación, fusible, y luego alternador o bobina.
 # en: 32ce764b
 verdict-read-charging-too-much = Sobrecarga en caliente: regulador o su masa. Con mucho frío puede pasarse un poco del límite de arriba.
-
-## Pruebas
-
 # en: 1162b1a3
 check-look-at-choke = Mariposa del estárter
 # en: 4b90b4a3
@@ -2997,32 +2052,20 @@ check-read-reader = Aparato de diagnosis
 check-read-reader-ask = Llave en ON, aparato enchufado. ¿Contesta la centralita? Apunte cada código como SPN y FMI.
 # en: 5f56c3c2
 check-read-reader-how = FMI 3 es tensión alta, 4 baja, 5 corriente baja (cortado), 6 alta (corto), 2 a saltos. SPN 168 es la tensión de la batería: arregle eso primero, de ahí salen otros códigos.
-
-## Qué dice la medida
-
 # en: f2d02652
 verdict-read-reader-alive = La centralita vive: siga sus códigos, la tensión de la batería primero.
 # en: 2d28829e
 verdict-read-reader-dead = No contesta: alimentación, masa o fusible de la centralita, luego el conector, luego la propia centralita.
-
-## Pruebas
-
 # en: dcd9356f
 check-read-controller-feed = Alimentación de la centralita
 # en: f1c2810e
 check-read-controller-feed-ask = ¿Voltios entre las patillas de positivo y masa de la centralita en su conector, llave en ON?
 # en: d2aaa59f
 check-read-controller-feed-how = Con carga: una lámpara de prueba entre las patillas tiene que lucir fuerte.
-
-## Qué dice la medida
-
 # en: 9d6c188a
 verdict-read-controller-feed-sound = Alimentación buena: sensores, conectores, luego la centralita.
 # en: c3f79223
 verdict-read-controller-feed-faulty = Alimentación mala: fusible, relé principal, masa o un conector.
-
-## Pruebas
-
 # en: 37a6c446
 check-see-cylinder-liquid = Líquido en el cilindro
 # en: fcad6fdf
@@ -3033,18 +2076,12 @@ check-see-cylinder-liquid-how = Un trapo encima del agujero, la cara apartada y 
 check-ask-oil-grade = Grado del aceite del motor
 # en: 06947064
 check-ask-oil-grade-ask = ¿Qué aceite lleva el motor? El número delante de la W en el bidón, o un solo número.
-
-## Qué dice la medida
-
 # en: e655c132
 verdict-ask-oil-grade-fits-frost = 0W gira hasta -35 y 5W hasta -30 grados: no es demasiado espeso.
 # en: ce900037
 verdict-ask-oil-grade-to-minus-20 = 10W gira hasta -25 y 15W hasta -20 grados; más abajo es demasiado espeso.
 # en: 8dfefeaf
 verdict-ask-oil-grade-too-thick = 20W gira hasta -15, 25W hasta -10, y un monogrado apenas gira con helada: demasiado espeso para una mañana fría.
-
-## Pruebas
-
 # en: 2894f70d
 check-turn-by-hand = Girar el motor con una barra
 # en: 1644781c
@@ -3083,16 +2120,10 @@ check-hear-fuel-valve-how = La llave no a START. Otra persona puede escuchar jun
 check-read-fuel-valve = Voltios en la electroválvula
 # en: dd3091de
 check-read-fuel-valve-ask = ¿Voltios entre el cable de la electroválvula y el bloque del motor, llave en ON?
-
-## Qué dice la medida
-
 # en: be109801
 verdict-read-fuel-valve-feed-bad = Primero fusible, cable, conector o contacto: una válvula nueva tampoco abriría.
 # en: 95af4148
 verdict-read-fuel-valve-valve-bad = Le llega corriente: si ahora no hace clic, la avería es la válvula.
-
-## Pruebas
-
 # en: 1b8d01b3
 check-look-at-fuse = Fusible principal y su portafusibles
 # en: 6d3673c7
@@ -3111,18 +2142,12 @@ check-read-fuse-out = Después del fusible principal
 check-read-fuse-out-ask = ¿Voltios después del fusible principal, llave en ON?
 # en: f3b2d80b
 check-read-fuse-out-how = Negro al borne negativo, luces puestas para que haya algo de carga. Los fusibles de cable junto al motor de arranque cuentan como fusibles.
-
-## Qué dice la medida
-
 # en: 3ba683bc
 verdict-read-fuse-out-sound = El fusible deja pasar los voltios de la batería.
 # en: 654b5650
 verdict-read-fuse-out-lossy = Se pierden voltios antes del portafusibles o en él.
 # en: 246531ed
 verdict-read-fuse-out-open = No llega nada: fusible, fusible de cable, portafusibles o el cable de antes.
-
-## Pruebas
-
 # en: 6ad02267
 check-ask-gas-bottle = Gas que queda
 # en: 84866d0d
@@ -3153,114 +2178,60 @@ check-read-gas-pressure-how = Solo con formación de gas. Espray buscafugas en c
 check-hand-back-bridges = Puentes fuera, conectores puestos
 # en: 0e4a0a03
 check-hand-back-bridges-ask = ¿Están fuera todos los cables de prueba y provisionales, puestos todos los conectores y todas las tapas?
-
-## Qué dice la medida
-
 # en: ac83c199
 verdict-hand-back-bridges-open = Quítelo, y luego haga las demás pruebas.
-
-## Pruebas
-
 # en: a694d24f
 check-hand-back-gear = No gira con una marcha metida
 # en: db1eaf57
 check-hand-back-gear-ask = Ruedas calzadas, nadie cerca, según el procedimiento del manual. Con una marcha metida, llave a START un momento. ¿Se queda quieto?
-
-## Qué dice la medida
-
 # en: 3b617a38
 verdict-hand-back-gear-unsafe = Así no se puede devolver: interruptor de punto muerto, su reglaje y sus cables.
-
-## Pruebas
-
 # en: da72ffe9
 check-hand-back-pto = No gira con la toma de fuerza conectada
 # en: 1ab1b00b
 check-hand-back-pto-ask = Nadie cerca, nada enganchado, según el procedimiento del manual. Toma de fuerza o cuchillas conectadas, llave a START un momento. ¿Se queda quieto?
-
-## Qué dice la medida
-
 # en: 34fd7b3a
 verdict-hand-back-pto-unsafe = Así no se puede devolver: interruptor de la toma de fuerza, su reglaje y sus cables.
-
-## Pruebas
-
 # en: 9519f8b4
 check-hand-back-seat = No gira sin nadie en el asiento
 # en: ea94ba43
 check-hand-back-seat-ask = Ruedas calzadas, transmisión desconectada, según el procedimiento del manual. Levántese del asiento, pies en la plataforma, llave a START un momento. ¿Se queda quieto?
 # en: 54703530
 check-hand-back-seat-how = Algunas máquinas giran sin nadie en el asiento porque están hechas así, en punto muerto y con el freno echado: manda el manual.
-
-## Qué dice la medida
-
 # en: cb4c7d80
 verdict-hand-back-seat-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del asiento y sus cables.
-
-## Pruebas
-
 # en: 32e76e3a
 check-hand-back-clutch = No gira sin pisar el embrague
 # en: 37e77334
 check-hand-back-clutch-ask = Ruedas calzadas, punto muerto, según el procedimiento del manual. Embrague suelto, llave a START un momento. ¿Se queda quieto?
-
-## Qué dice la medida
-
 # en: 2a623db6
 verdict-hand-back-clutch-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del embrague y su reglaje.
-
-## Pruebas
-
 # en: d2ad6dbd
 check-hand-back-brake = No gira con el freno suelto
 # en: 1aa32a01
 check-hand-back-brake-ask = Ruedas calzadas, punto muerto, según el procedimiento del manual. Freno suelto, llave a START un momento. ¿Se queda quieto?
-
-## Qué dice la medida
-
 # en: e6c10b3f
 verdict-hand-back-brake-unsafe = Si el manual no lo permite, así no se puede devolver: interruptor del freno y su reglaje.
-
-## Pruebas
-
 # en: 28ea5faf
 check-hand-back-three-starts = Tres arranques, uno en caliente
 # en: c8e0a088
 check-hand-back-three-starts-ask = ¿Arranca tres veces seguidas desde el asiento, una de ellas en caliente?
 # en: cc657aa7
 check-hand-back-three-starts-how = Dos minutos de descanso entre pruebas en frío; al aire libre.
-
-## Qué dice la medida
-
 # en: 5c42a6d4
 verdict-hand-back-three-starts-again = Aún no está arreglada: mida mientras falla.
-
-## Pruebas
-
 # en: c58d3953
 check-hand-back-charging = Voltios de carga
 # en: 3c336e25
 check-hand-back-charging-ask = Motor a régimen de trabajo, luces puestas, tester en los bornes. ¿Están los voltios de carga donde deben?
-
-## Qué dice la medida
-
 # en: 69cb28e9
 verdict-hand-back-charging-look = La batería se volvería a descargar o a cocer: primero la carga.
-
-## Pruebas
-
 # en: 25a58883
 check-hand-back-why-flat = Por qué estaba descargada la batería
 # en: a6d79952
 check-hand-back-why-flat-ask = Si la batería estaba descargada, ¿se sabe por qué: mucho tiempo parada, algo encendido, no carga, consumo en parado, mal terminal?
-
-## Qué dice la medida
-
 # en: 75e31fb5
 verdict-hand-back-why-flat-again = Mida los voltios de carga y el consumo en parado, o volverá a pasar.
-
-## Pruebas
-
 # en: d428b0f7
 check-see-points = Platinos
 # en: 3bec3a1d
@@ -3281,16 +2252,10 @@ check-see-spark-kill-wire-off = Chispa con el cable de paro quitado
 check-see-spark-kill-wire-off-ask = Cable de paro suelto en la bobina, probador entre el cable y la bujía. ¿Salta una chispa fuerte al girar?
 # en: f85f22f5
 check-see-spark-kill-wire-off-how = Esté listo para cerrar el estárter o el combustible, porque ahora la llave no para el motor. Después vuelva a poner el cable.
-
-## Qué dice la medida
-
 # en: acc4f420
 verdict-see-spark-kill-wire-off-wire-guilty = La bobina está buena: quita la chispa el cable de paro, la llave o un interruptor de seguridad.
 # en: e4a5228a
 verdict-see-spark-kill-wire-off-coil-guilty = Sigue sin chispa: bobina, su entrehierro, platinos o imanes.
-
-## Pruebas
-
 # en: bfd35f2a
 check-read-kill-wire = Cable de paro contra masa
 # en: f415d125
@@ -3321,32 +2286,20 @@ check-see-spark = Chispa con probador
 check-see-spark-ask = Probador entre el cable y la bujía, bujía sin sacar. ¿Salta una chispa fuerte al girar?
 # en: a6d9e3c9
 check-see-spark-how = Llave, interruptor de paro y seguros como para funcionar. Al menos 4 mm de salto; una bujía apoyada en el bloque enseña menos de lo que tiene que hacer con presión.
-
-## Qué dice la medida
-
 # en: 7bf9eac6
 verdict-see-spark-sparks = El encendido da chispa: lo siguiente es combustible, punto y compresión.
 # en: 4c36c6fa
 verdict-see-spark-no-spark = Lo siguiente, quitar el cable de paro; solo después bujía, platinos y bobina.
-
-## Pruebas
-
 # en: 9b1d14ee
 check-see-plug = La bujía
 # en: 8f63812c
 check-see-plug-ask = Tras diez segundos dando al arranque, ¿la bujía está seca, mojada o negra?
-
-## Qué dice la medida
-
 # en: 428cb482
 verdict-see-plug-starved = No entra combustible: siga el combustible.
 # en: 780210ed
 verdict-see-plug-wetted = Entra combustible y no prende: chispa, ahogado, combustible malo, compresión.
 # en: 7ec00661
 verdict-see-plug-fouled = Mucha gasolina o aceite: filtro del aire, estárter, segmentos; primero una bujía nueva.
-
-## Pruebas
-
 # en: e2b12e09
 check-look-at-plug-cap = Pipa de la bujía
 # en: fbcc34f5
@@ -3367,50 +2320,32 @@ check-look-at-switch-plugs-how = Llave quitada. Solo mirar, no tire de nada. Tam
 check-read-key-feed = Alimentación de la llave
 # en: 50715d79
 check-read-key-feed-ask = ¿Voltios en el borne de entrada de la llave, llave en ON?
-
-## Qué dice la medida
-
 # en: c3932337
 verdict-read-key-feed-sound = A la llave le llega corriente; mire qué sale de ella.
 # en: c407d6ff
 verdict-read-key-feed-lossy = Se pierden voltios por el camino: portafusibles, conector, cable o la masa pequeña.
 # en: 77ee176b
 verdict-read-key-feed-open = No llega nada: fusible, cortacorrientes, conector o cable antes de la llave.
-
-## Pruebas
-
 # en: 8f77eb0f
 check-read-key-run = Salida de la llave, llave en ON
 # en: f5187982
 check-read-key-run-ask = ¿Voltios en el borne ON de la llave, llave en ON?
 # en: e4bc68f2
 check-read-key-run-how = En la propia llave, y luego en el lado del cable de su conector.
-
-## Qué dice la medida
-
 # en: 8fe2b2cb
 verdict-read-key-run-sound = La llave la deja pasar; si el cuadro está muerto, le llega mal más adelante.
 # en: b223fec4
 verdict-read-key-run-faulty = Le llega, pero da poco o nada: la llave o su conector.
-
-## Pruebas
-
 # en: 7b7e0e00
 check-read-key-start = Borne START de la llave
 # en: a95e1657
 check-read-key-start-ask = ¿Voltios en el borne START de la llave, llave en START?
-
-## Qué dice la medida
-
 # en: d9e7bfd2
 verdict-read-key-start-sound = La llave da la orden de arranque; sígala por los interruptores de seguridad.
 # en: 47a0a76d
 verdict-read-key-start-lossy = Contacto quemado en la llave, o le llega poca corriente.
 # en: 99c76bf4
 verdict-read-key-start-open = No hay orden. Si le llega buena corriente, es la llave; no la compre antes de medir lo que le llega.
-
-## Pruebas
-
 # en: 9772ed92
 check-see-key-plug = Conector de detrás de la llave
 # en: 9907c13b
@@ -3433,27 +2368,18 @@ check-read-glow = Corriente de los calentadores
 check-read-glow-ask = ¿Cuántos amperios van a los calentadores al precalentar?
 # en: fb022034
 check-read-glow-how = De ocho a nueve amperios por calentador una vez caliente, algo más al principio. Medio minuto como mucho.
-
-## Qué dice la medida
-
 # en: 23d180e4
 verdict-read-glow-all-glow = De ocho a nueve amperios por el número de calentadores: el precalentamiento funciona.
 # en: 9ae413dc
 verdict-read-glow-some-dead = Uno cortado de tres quita un tercio: mida cada uno, de 1,0 a 1,5 ohmios, con el cable quitado.
 # en: 258d685b
 verdict-read-glow-no-feed = Sin corriente: relé, fusible, temporizador o pletina antes que ningún calentador.
-
-## Pruebas
-
 # en: f52be2dc
 check-read-glow-amps = Corriente por cada calentador
 # en: 8a805c01
 check-read-glow-amps-ask = ¿Amperios a la pletina de los calentadores al precalentar, divididos por el número de calentadores?
 # en: 7e2f3c05
 check-read-glow-amps-how = Pinza en el cable de la pletina, medido a los cinco segundos, medio minuto como mucho.
-
-## Qué dice la medida
-
 # en: d8488cab
 verdict-read-glow-amps-works = De 8 a 9 A por calentador (12 A en frío): el precalentamiento funciona.
 # en: 3e67a665
@@ -3462,9 +2388,6 @@ verdict-read-glow-amps-one-of-many = Con seis calentadores puede haber uno muert
 verdict-read-glow-amps-dead-plugs = Al menos un calentador está cortado: mida cada uno, de 1,0 a 1,5 ohmios, con el cable quitado.
 # en: 258d685b
 verdict-read-glow-amps-no-feed = Sin corriente: relé, fusible, temporizador o pletina antes que ningún calentador.
-
-## Pruebas
-
 # en: 06849c4e
 check-read-glow-rail = Voltios en la pletina de los calentadores
 # en: 74de0743
@@ -3477,18 +2400,12 @@ check-see-hoses-ask = Siga la ida y el retorno desde el depósito. ¿Va cada tub
 check-read-relay-out = Salida del relé de arranque
 # en: c0fcd284
 check-read-relay-out-ask = ¿Voltios en la salida del relé de arranque, llave en START?
-
-## Qué dice la medida
-
 # en: 8a4ab9c5
 verdict-read-relay-out-passes = El relé deja pasar la orden: cable al solenoide, o el solenoide.
 # en: 8a9f7b02
 verdict-read-relay-out-lossy = Contacto del relé quemado, o le llega poca corriente.
 # en: 03402328
 verdict-read-relay-out-open = El relé no entra o está muerto: mida el lado de su bobina antes de comprar uno.
-
-## Pruebas
-
 # en: 2e42150d
 check-read-oil-switch = Interruptor de aceite
 # en: 3f924779
@@ -3507,18 +2424,12 @@ check-read-draw = Consumo con todo apagado
 check-read-draw-ask = ¿Cuánta corriente sale de la batería con todo apagado?
 # en: 028cc435
 check-read-draw-how = Tester en 10 A entre el borne negativo y su terminal, diez minutos después de que se haya dormido todo. No gire la llave con el tester en medio.
-
-## Qué dice la medida
-
 # en: cc3bdfdc
 verdict-read-draw-quiet = No consume nada. Si la batería aún se descarga, pierde ella la carga: cárguela y pruébela bajo carga.
 # en: ded090e4
 verdict-read-draw-some = Aquí las fuentes no coinciden: mucho para una máquina sencilla, normal donde queda electrónica despierta. Vacía una batería en semanas.
 # en: 2e499164
 verdict-read-draw-much = Demasiado: quite los fusibles uno por uno, luego el cable del alternador.
-
-## Pruebas
-
 # en: 53056509
 check-find-draw-circuit = Qué circuito consume
 # en: e21522c1
@@ -3563,64 +2474,40 @@ check-read-stop-feed = Alimentación del solenoide de paro
 check-read-stop-feed-ask = En el conector del solenoide de paro, llave en ON, luego en START. ¿Hay los voltios que pide su instalación?
 # en: e9b234a5
 check-read-stop-feed-how = Con corriente para funcionar: voltios de batería en ON, y en algunos un segundo cable solo en START. Con corriente para parar: voltios solo al parar.
-
-## Qué dice la medida
-
 # en: 23101a30
 verdict-read-stop-feed-solenoid-bad = Le llega lo que debe: si no se mueve, la avería es el solenoide o su varilla.
 # en: 48aee821
 verdict-read-stop-feed-feed-bad = Primero fusible, relé, temporizador o cable: un solenoide nuevo tampoco se movería.
-
-## Pruebas
-
 # en: 463c7eff
 check-read-link = Puente entre las baterías
 # en: a67f7734
 check-read-link-ask = ¿Voltios a lo largo del puente entre las dos baterías, de borne a borne, llave en START?
-
-## Qué dice la medida
-
 # en: 61e7a1ac
 verdict-read-link-sound = Puente bueno.
 # en: f10a57f5
 verdict-read-link-between = Limpie y apriete el puente, y mida otra vez.
 # en: dcda22f7
 verdict-read-link-faulty = El puente entre las baterías está mal.
-
-## Pruebas
-
 # en: 9aeb2767
 check-read-battery-difference = Las dos baterías comparadas
 # en: c8605934
 check-read-battery-difference-ask = Puente quitado, las dos reposadas. ¿Cuántos voltios marca una batería más que la otra?
 # en: 097b65c2
 check-read-battery-difference-how = Luego pruebe la más floja sola bajo carga. Cambie las dos a la vez si tienen la misma edad.
-
-## Qué dice la medida
-
 # en: 63f564ee
 verdict-read-battery-difference-alike = Iguales en reposo; falta probar cada una bajo carga.
 # en: 0f3e2d28
 verdict-read-battery-difference-differ = Una tira abajo de la otra: cargue y pruebe cada una por separado.
-
-## Pruebas
-
 # en: ca08c4e6
 check-read-isolator = Cortacorrientes al girar
 # en: da701cb1
 check-read-isolator-ask = ¿Voltios de un espárrago del cortacorrientes al otro, llave en START?
-
-## Qué dice la medida
-
 # en: 3a6bcc7b
 verdict-read-isolator-sound = El cortacorrientes deja pasar la corriente.
 # en: 553b44cf
 verdict-read-isolator-between = Aquí las fuentes no coinciden: limpie y apriete sus ojales y mida otra vez.
 # en: 1a42cffa
 verdict-read-isolator-faulty = Cortacorrientes desconectado, o sus contactos u ojales malos.
-
-## Pruebas
-
 # en: 6e62da62
 check-ask-battery-kind = Plomo o litio
 # en: e149f25b
@@ -3631,34 +2518,22 @@ check-read-compression-lowest = Compresión más baja de un diésel pequeño
 check-read-compression-lowest-ask = ¿La compresión más baja de todos los cilindros, en bar, con la batería llena y el acelerador abierto?
 # en: 099256a5
 check-read-compression-lowest-how = Compare con el dato del motor si el manual lo da. 1 kgf/cm2 son 0,98 bar, 100 psi son 6,9 bar.
-
-## Qué dice la medida
-
 # en: 5b02b19b
 verdict-read-compression-lowest-under-limit = Por debajo del límite de los diésel pequeños (de 25,5 a 26 bar): en frío apenas arrancará.
 # en: 743d4731
 verdict-read-compression-lowest-near-limit = En el límite, cada fabricante dice una cosa: compare con el manual y mire la diferencia entre cilindros y lo deprisa que gira.
 # en: aec9f2f0
 verdict-read-compression-lowest-seals = Bastante para prender: mire combustible y calor.
-
-## Pruebas
-
 # en: d3383a18
 check-read-compression-spread = Diferencia entre cilindros
 # en: 877f8e48
 check-read-compression-spread-ask = ¿La compresión más alta menos la más baja, en bar?
-
-## Qué dice la medida
-
 # en: 8600577c
 verdict-read-compression-spread-alike = Iguales: si están todos bajos, segmentos, o gira demasiado despacio.
 # en: 42867bad
 verdict-read-compression-spread-doubtful = Entre los límites de los fabricantes (2,45 y 2,9 bar): mida otra vez.
 # en: 2b024b4e
 verdict-read-compression-spread-one-out = Un cilindro se sale: una válvula o la junta de ese.
-
-## Pruebas
-
 # en: a8825915
 check-see-timing-marks = Marcas de la distribución
 # en: 5b031594
@@ -3673,18 +2548,12 @@ check-read-compression = Compresión
 check-read-compression-ask = ¿Está la compresión dentro del límite del fabricante, y también la diferencia entre cilindros?
 # en: 4c3f5d75
 check-read-compression-how = Batería llena, acelerador abierto, todas las bujías fuera. Los diésel pequeños unos 31 bar, límite 25,5, diferencia 2,5; en un monocilíndrico de gasolina con descompresor el dato engaña.
-
-## Qué dice la medida
-
 # en: ca133e73
 verdict-read-compression-seals = Cierra bien: mire otra vez combustible, chispa o calor.
 # en: e605bdf0
 verdict-read-compression-one-cylinder = Más de un 10 por ciento o 2,5 bar entre cilindros: una válvula o la junta de ese.
 # en: 84a1b343
 verdict-read-compression-all-low = Todos por debajo del límite: segmentos, o una batería que gira demasiado despacio para juzgar.
-
-## Pruebas
-
 # en: 937c3e0f
 check-read-compression-with-oil = Segunda prueba con aceite
 # en: bdfdfc19
@@ -3707,9 +2576,6 @@ check-see-display = Qué dice la pantalla
 check-see-display-ask = Llave en contacto, sin dar al arranque. ¿Qué dice la pantalla? Escriba el código o mande una foto de todo el cuadro.
 # en: ec154e59
 check-see-display-how = Un código lleva dos números, SPN (de qué se trata) y FMI (de qué manera). Apunte los dos, y cada testigo que se quede encendido.
-
-## Qué dice la medida
-
 # en: 284c5e94
 verdict-see-display-locked = Bloqueada: llave, PIN o bloqueo a distancia antes que ninguna pieza.
 # en: 547282c9
@@ -3722,9 +2588,6 @@ verdict-see-display-volts = SPN 168 con FMI 4, o el dibujo de la batería: prime
 verdict-see-display-coded = Lea SPN y FMI con la lista del fabricante; FMI 3 tensión alta, 4 baja, 5 cortado, 6 corto, 2 a saltos.
 # en: b004f263
 verdict-see-display-dead = Al cuadro no le llega corriente: batería, fusible, llave, masa pequeña.
-
-## Menús
-
 # en: c4b17b22
 menu-see-display-as-always = Lo de siempre
 # en: 5a2bc8b6
@@ -3733,18 +2596,12 @@ menu-see-display-dark = Apagada o en blanco
 menu-see-display-asks = Pide algo
 # en: 91ec9dae
 menu-see-display-warns = Un aviso o un código
-
-## Pruebas
-
 # en: d0e85342
 check-read-dash-volts = Voltios en la pantalla al arrancar
 # en: 101ea68a
 check-read-dash-volts-ask = ¿Hasta cuánto bajan los voltios en la pantalla mientras da al arranque?
 # en: 24f25d53
 check-read-dash-volts-how = Desde el asiento, punto muerto, freno de mano echado, toma de fuerza desconectada. Cinco segundos como mucho.
-
-## Qué dice la medida
-
 # en: d1c60216
 verdict-read-dash-volts-strong = El cuadro mantiene sus voltios bajo carga.
 # en: ab707165
@@ -3753,9 +2610,6 @@ verdict-read-dash-volts-look = Batería floja o fría, uniones, o algo que frena
 verdict-read-dash-volts-weak = Los voltios se hunden al arrancar: batería, terminales o masa.
 # en: 02eac9d6
 verdict-read-dash-volts-no-current = Casi no pasa corriente: el circuito de arranque está cortado más adelante.
-
-## Pruebas
-
 # en: 4e442692
 check-fuel-flow = Combustible hasta el motor
 # en: 9911ab7f
@@ -3796,16 +2650,10 @@ check-smell-sample-how = La gasolina se seca al momento, el gasoil deja mancha d
 check-ask-fuel-grade = Clase de gasoil
 # en: c81a4227
 check-ask-fuel-grade-ask = ¿Cuándo y dónde se compró el gasoil? ¿Es de invierno?
-
-## Qué dice la medida
-
 # en: 60584416
 verdict-ask-fuel-grade-fits-frost = Los de invierno pasan el filtro hasta -15 o -20 grados; más abajo también se hielan.
 # en: 7cb14af3
 verdict-ask-fuel-grade-waxes = Los de verano dejan de pasar el filtro entre +5 y -10 grados: con esta helada, sospeche de la parafina.
-
-## Pruebas
-
 # en: 804771fd
 check-look-at-bowl = Vaso transparente debajo del filtro
 # en: e51ab4e2
@@ -3824,32 +2672,20 @@ check-ask-fuel-level = Mirar dentro del depósito
 check-ask-fuel-level-ask = Mire dentro del depósito de combustible. ¿Cuánto hay?
 # en: afef1de8
 check-ask-fuel-level-how = Motor frío, sin fumar, sin llamas. Diga si solo lo cree; diga también qué tapón ha abierto.
-
-## Qué dice la medida
-
 # en: d6c30beb
 verdict-ask-fuel-level-dip-it = Si no se ha mirado, no se sabe: los indicadores y la memoria fallan muchas veces.
 # en: e8785403
 verdict-ask-fuel-level-dry = Eche primero el combustible bueno; un diésel que se quedó seco hay que purgarlo después.
-
-## Pruebas
-
 # en: b8d7d458
 check-ask-fuel-age = Tiempo que tiene el combustible
 # en: 3b3af718
 check-ask-fuel-age-ask = ¿Cuánto tiempo tiene el combustible del depósito?
-
-## Qué dice la medida
-
 # en: 139c9f8d
 verdict-ask-fuel-age-petrol-good = Bueno para arrancar.
 # en: 6c5caa18
 verdict-ask-fuel-age-petrol-doubtful = La gasolina aguanta de tres a seis meses como mucho; con alcohol, menos.
 # en: 7df2ae38
 verdict-ask-fuel-age-petrol-stale = Demasiado vieja para ser gasolina: combustible nuevo antes que ninguna pieza. En gasoil, busque agua y babas.
-
-## Pruebas
-
 # en: 8b21b06c
 check-look-under-machine = Goteo debajo de la máquina
 # en: 10825d23
@@ -3906,16 +2742,10 @@ check-crack-injector-line = Tubo de inyector aflojado
 check-crack-injector-line-ask = Racor de un inyector abierto media vuelta, un trapo encima, dé al arranque. ¿El gasoil sale a chorro, gotea o nada?
 # en: d39be9fe
 check-crack-injector-line-how = Solo con bomba mecánica, según su manual, manos y cara apartadas. Nunca en un motor common rail.
-
-## Qué dice la medida
-
 # en: 07a2c969
 verdict-crack-injector-line-pump-delivers = La bomba y la alimentación están bien: lo siguiente es inyectores, calor, compresión y punto.
 # en: 528ebb2e
 verdict-crack-injector-line-pump-does-not = Primero el mando de paro y el aire, luego la alimentación, la bomba lo último.
-
-## Pruebas
-
 # en: 6c62ae7f
 check-watch-return = Tubo transparente en el retorno
 # en: 3dfd09eb
@@ -3944,9 +2774,6 @@ check-ask-work-since-how = También cuenta un trabajo por otra cosa: correa, asi
 check-see-smoke = Humo al dar al arranque
 # en: 09ce4368
 check-see-smoke-ask = Mientras gira, ¿sale humo del escape? ¿De qué color?
-
-## Qué dice la medida
-
 # en: 7e167433
 verdict-see-smoke-unburnt-diesel = En un diésel, el humo blanco es combustible sin quemar: le llega, pero está demasiado frío o le falta compresión.
 # en: 6e334080
@@ -3955,9 +2782,6 @@ verdict-see-smoke-no-fuel = A un diésel que gira sin nada de humo no le llega c
 verdict-see-smoke-too-rich = Poco aire para el combustible: filtro, estárter, escape.
 # en: 6da0cd13
 verdict-see-smoke-oil = Se quema aceite: segmentos, guías de válvula, aceite de más, o ha volcado.
-
-## Pruebas
-
 # en: 9362a079
 check-hear-bangs = Petardazos
 # en: b833d135
@@ -3980,9 +2804,6 @@ check-hear-start = Qué hace la llave
 check-hear-start-ask = ¿Qué pasa exactamente cuando gira la llave para arrancar?
 # en: 03c1084d
 check-hear-start-how = Cuente solo lo que vio y oyó la última vez; no hace falta volver a probar.
-
-## Qué dice la medida
-
 # en: 594595f8
 verdict-hear-start-no-engine-turn = El motor no gira: batería, uniones, circuito de arranque o motor de arranque.
 # en: a1195f68
@@ -3991,9 +2812,6 @@ verdict-hear-start-slow-turn = El motor gira mal: poca corriente o algo que lo f
 verdict-hear-start-no-fire = El circuito de arranque funciona: mire combustible, chispa, precalentamiento y aire.
 # en: 0482db12
 verdict-hear-start-urgent = El motor de arranque no para: corte la corriente ahora mismo.
-
-## Menús
-
 # en: 46f07eb9
 menu-hear-start-does-not-turn = El motor no gira
 # en: 0be75f28
@@ -4002,9 +2820,6 @@ menu-hear-start-turns-badly = Gira mal
 menu-hear-start-turns-well = Gira bien
 # en: 2ed665c4
 menu-hear-start-will-not-stop = El motor de arranque no para
-
-## Pruebas
-
 # en: 51a35204
 check-try-start = Un intento con la llave
 # en: 3aac183f
@@ -4027,9 +2842,6 @@ check-hear-click-how = Desde el asiento, punto muerto, freno de mano echado, tom
 check-how-regular = Cuándo pasa
 # en: 734e48fc
 check-how-regular-ask = ¿Lo hace siempre o solo de vez en cuando?
-
-## Menús
-
 # en: b5fefa23
 menu-how-regular-always = Siempre
 # en: 9b82e3be
@@ -4038,9 +2850,6 @@ menu-how-regular-now-and-then = A ratos, sin regla
 menu-how-regular-weather-or-heat = Solo en caliente, en frío o con humedad
 # en: 0ba2da31
 menu-how-regular-standing = Solo después de estar parada
-
-## Pruebas
-
 # en: 582e0fb5
 check-see-lights = Luces con el contacto dado
 # en: 578522fa
@@ -4097,9 +2906,6 @@ check-read-stud = Espárrago de batería del solenoide
 check-read-stud-ask = ¿Voltios en el espárrago de batería del solenoide, llave en START?
 # en: eda439ab
 check-read-stud-how = Negro al borne negativo de la batería, rojo al espárrago, no a la tuerca del cable.
-
-## Qué dice la medida
-
 # en: 67a80bbc
 verdict-read-stud-sound = El lado positivo está bien hasta el espárrago.
 # en: b1324ffb
@@ -4108,34 +2914,22 @@ verdict-read-stud-sag = Compare con el borne de la batería: si hay más de 0,4 
 verdict-read-stud-lossy = Batería hundida, o terminal o cable positivo malo: compare con el borne de la batería.
 # en: a0aa5415
 verdict-read-stud-open = Sin voltios: terminal positivo, cable, cortacorrientes o batería cortados.
-
-## Pruebas
-
 # en: f0bbc46d
 check-read-trigger = Borne pequeño del solenoide
 # en: d531649a
 check-read-trigger-ask = ¿Voltios en el borne pequeño del solenoide, llave en START?
 # en: 6520c1e8
 check-read-trigger-how = Negro al borne negativo de la batería. Al girar, hasta 1 V menos que en el borne es normal en el circuito de mando.
-
-## Qué dice la medida
-
 # en: a106e1ce
 verdict-read-trigger-command-arrives = La orden de arranque llega: la avería está en el solenoide, el motor de arranque o su alimentación.
 # en: 092291c8
 verdict-read-trigger-command-weak = Resistencia en la llave, los seguros, los conectores o el portafusibles; siga los voltios hacia atrás.
 # en: 86813253
 verdict-read-trigger-command-missing = No hay orden de arranque: vaya hacia atrás por relé, seguros y llave.
-
-## Pruebas
-
 # en: 998be641
 check-read-starter = Borne del propio motor de arranque
 # en: f0e64df5
 check-read-starter-ask = ¿Voltios en el borne del motor de arranque, llave en START?
-
-## Qué dice la medida
-
 # en: ea579a8d
 verdict-read-starter-motor-guilty = Al motor de arranque le llegan sus voltios y no gira: escobillas, bobinado o motor bloqueado.
 # en: d4dc1ef7
@@ -4144,64 +2938,40 @@ verdict-read-starter-sag = Mucha carga o batería floja: mida la corriente y el 
 verdict-read-starter-lossy = Se pierde en los contactos del solenoide o en el cable, o la batería se hunde: compare con el espárrago.
 # en: 90c910a5
 verdict-read-starter-open = El solenoide no deja pasar nada: sin orden, bobina o contactos.
-
-## Pruebas
-
 # en: fca72636
 check-read-ground-drop = Lado de masa al girar
 # en: b217e112
 check-read-ground-drop-ask = ¿Voltios del bloque limpio del motor al borne negativo de la batería, llave en START?
-
-## Qué dice la medida
-
 # en: 2042af83
 verdict-read-ground-drop-sound = Lado de masa bueno.
 # en: 2ff67618
 verdict-read-ground-drop-between = Aquí las fuentes no coinciden. Mida la trenza y el terminal uno por uno.
 # en: 94e2ab58
 verdict-read-ground-drop-faulty = Lado de masa malo: trenza, su otra punta o el terminal negativo.
-
-## Pruebas
-
 # en: 0d112da1
 check-read-minus-clamp = Terminal negativo al girar
 # en: 2d976c10
 check-read-minus-clamp-ask = ¿Voltios del borne negativo a su propio terminal, llave en START?
-
-## Qué dice la medida
-
 # en: f7744faa
 verdict-read-minus-clamp-sound = Unión buena.
 # en: 8640f790
 verdict-read-minus-clamp-between = Aquí las fuentes no coinciden: limpie, apriete y mida otra vez.
 # en: badbe6f0
 verdict-read-minus-clamp-faulty = Esta unión está mal: limpie borne y terminal hasta que brillen.
-
-## Pruebas
-
 # en: ef398664
 check-read-plus-clamp = Terminal positivo al girar
 # en: 5449f0e6
 check-read-plus-clamp-ask = ¿Voltios del borne positivo a su propio terminal, llave en START?
-
-## Qué dice la medida
-
 # en: f7744faa
 verdict-read-plus-clamp-sound = Unión buena.
 # en: 8640f790
 verdict-read-plus-clamp-between = Aquí las fuentes no coinciden: limpie, apriete y mida otra vez.
 # en: badbe6f0
 verdict-read-plus-clamp-faulty = Esta unión está mal: limpie borne y terminal hasta que brillen.
-
-## Pruebas
-
 # en: 4d86fb17
 check-read-amps = Corriente del motor de arranque
 # en: 5dd76280
 check-read-amps-ask = ¿Cuántos amperios van al motor de arranque con la llave en START?
-
-## Qué dice la medida
-
 # en: 57d85ca5
 verdict-read-amps-open = Sin corriente: circuito cortado, contactos o escobillas.
 # en: 9a8ec921
@@ -4210,18 +2980,12 @@ verdict-read-amps-low-slow = Poca corriente y despacio: resistencia en el circui
 verdict-read-amps-normal-slow = Corriente normal: si gira despacio, mire los voltios de la batería y el aceite frío.
 # en: d967283b
 verdict-read-amps-high-slow = Mucha corriente y despacio: motor duro, o motor de arranque que roza o está en corto. Juzgue según el tamaño del motor.
-
-## Pruebas
-
 # en: 33c3b801
 check-read-rest-volts = Batería en reposo
 # en: e5fb3f77
 check-read-rest-volts-ask = ¿Qué marca un tester en los dos bornes de la batería, con todo apagado?
 # en: f7feabf9
 check-read-rest-volts-how = Tester en 20 V de continua, rojo al positivo y negro al negativo, en los propios bornes de plomo. Sin cargador ni arranque en la última media hora.
-
-## Qué dice la medida
-
 # en: e7c0aa84
 verdict-read-rest-volts-fit = Con carga bastante para probarla bajo carga. Los voltios en reposo no demuestran que esté buena.
 # en: 1f41eded
@@ -4230,18 +2994,12 @@ verdict-read-rest-volts-charge-first = Cárguela primero; una prueba ahora solo 
 verdict-read-rest-volts-charge-judge-after = Cárguela antes que nada y júzguela después. Si tras una carga completa faltan dos voltios, hay un vaso muerto.
 # en: 71d77bf0
 verdict-read-rest-volts-wait = Aún no ha reposado, o hay un cargador puesto. Mida más tarde.
-
-## Pruebas
-
 # en: 9aa1def8
 check-read-battery-start = Batería al girar
 # en: d3fb08ea
 check-read-battery-start-ask = ¿Voltios en los bornes de la batería con la llave sujeta en START?
 # en: 9aa63e62
 check-read-battery-start-how = En los bornes, no en los terminales. Cinco segundos.
-
-## Qué dice la medida
-
 # en: 160035f5
 verdict-read-battery-start-strong = La batería aguanta la carga.
 # en: 9de4cb0c
@@ -4250,34 +3008,22 @@ verdict-read-battery-start-look = Batería floja o fría, o algo que frena mucho
 verdict-read-battery-start-weak = La batería se viene abajo, o el motor de arranque está bloqueado.
 # en: 0605c54e
 verdict-read-battery-start-no-current = Casi no pasa corriente: el circuito está cortado más adelante.
-
-## Pruebas
-
 # en: b4731098
 check-test-under-load = Prueba de la batería bajo carga
 # en: 07e6be5d
 check-test-under-load-ask = La mitad de la corriente de arranque en frío durante 15 segundos. ¿Aguanta el límite la batería cargada?
 # en: 27510742
 check-test-under-load-how = Solo cargada al 75 por ciento o más. Límite a 12 V según la temperatura de la batería: 9,6 V de 20 grados para arriba, 9,4 a 10, 9,1 a -1, 8,9 a -7, 8,7 a -12, 8,5 a -18. La mitad o el doble a 6 o 24 V.
-
-## Qué dice la medida
-
 # en: f8516927
 verdict-test-under-load-sound = La batería vale. Busque en uniones, motor de arranque, carga o consumo en parado.
 # en: e6f418dd
 verdict-test-under-load-worn = Si estaba bien cargada y reposada, está gastada: póngala nueva. Si no, cárguela y pruebe otra vez.
-
-## Pruebas
-
 # en: 644bad52
 check-read-cells = Densidad del ácido por vasos
 # en: 88c131ce
 check-read-cells-ask = ¿Diferencia de densidad del ácido entre el vaso más alto y el más bajo?
 # en: e6bced7b
 check-read-cells-how = Corrija primero a 27 grados, 0,004 por cada 5,5 grados. Cargue del todo y mida otra vez antes de darla por mala.
-
-## Qué dice la medida
-
 # en: 8ec0f9bf
 verdict-read-cells-alike = Vasos iguales. Si están todos bajos: cargar.
 # en: 74060625
