@@ -48,7 +48,7 @@ const BLUNDER_FACTOR = 5;
  */
 export function unexplained(
   network: CircuitNetwork,
-  joint: JointLikelihood,
+  joint: Pick<JointLikelihood, "logLikelihood">,
   evidence: readonly CircuitEvidence[],
 ): readonly ReadingEvidence[] {
   const all = logSum(joint.logLikelihood(evidence));

@@ -6,6 +6,7 @@ import type {
 } from "../domain/circuit.ts";
 import { afterKey } from "./bank.ts";
 import { canWeigh, tabulate } from "./evidence-table.ts";
+import { unexplained } from "./explain.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
 import { isSymptomObservation, STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
 import {
@@ -36,15 +37,19 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
   const start = hypotheses.map((hypothesis) => startOf(banks, hypothesis));
   const weigh = rememberWeighing(banks, start);
   const tables: BandTables = new Map();
-  if (banks.length === 0) throw new RangeError("a joint likelihood needs a bank");
+  const [first] = banks;
+  if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
   const points = sharedPoints(banks);
+  const logLikelihood = (evidence: readonly CircuitEvidence[]) =>
+    Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts))));
   return {
     observations: new Set([...Object.keys(STATES), ...points]),
     hypotheses,
     statesOf: (observation) => STATES[observation] ?? [],
     weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
-    logLikelihood: (evidence) =>
-      Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts)))),
+    logLikelihood,
+    unexplained: (evidence) => unexplained(first.bank.network, { logLikelihood }, evidence),
+    placesOf: (testPoint) => otherPlacesOf(banks, testPoint),
     predictive: (evidence, question) => predict(weigh(evidence), question, tables),
     expected: (evidence, testPoint, wanted = hypotheses): readonly ReadingRange[] => {
       const weighed = weigh(evidence);
@@ -57,6 +62,12 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
     noticed: Float64Array.from(start, noticedShare),
   };
+}
+
+function otherPlacesOf(banks: readonly WeighedBank[], testPoint: string): readonly string[] {
+  const points = banks.flatMap(({ bank }) => bank.network.testPoints);
+  const named = points.filter(({ id }) => id === testPoint);
+  return [...new Set(named.flatMap(({ otherPlaces }) => Object.keys(otherPlaces)))];
 }
 
 /** Test points that every circuit has: a machine that may lack one cannot be weighed by it. */

@@ -3,7 +3,7 @@ import type { Observation } from "../domain/knowledge.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { doneAct } from "./done-act.ts";
-import type { Model, Seen } from "./model.ts";
+import type { Model, Probes, Seen } from "./model.ts";
 import { reportLikelihood } from "./report-likelihood.ts";
 
 /** What was seen at one stretch of time: group index → its reports. */
@@ -13,6 +13,7 @@ export interface Layer {
   readonly groups: ReadonlyMap<number, Seen>;
   /** How much likelier they were told because they come from the trouble; 1 where not named. */
   readonly unasked: ReadonlyMap<number, number>;
+  readonly probes: Probes;
 }
 
 /** Reports by stretch of time, and the acts between them, oldest first. */
@@ -71,6 +72,7 @@ function checkEpoch(id: string, epoch: number): void {
 export function arrange(model: Model, evidence: Evidence, volts: number): Arranged {
   const layers = new Map<number, Map<number, Map<string, Float64Array>>>();
   const unasked = new Map<number, Map<number, number>>();
+  const probes = new Map<number, Map<string, NonNullable<Report["probes"]>>>();
   for (const { report, since } of standingReports(model, evidence)) {
     const observation = model.observations.get(report.observation);
     if (observation === undefined) continue;
@@ -86,6 +88,10 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
     }
     const seen = layer.get(observation.group) ?? new Map<string, Float64Array>();
     layer.set(observation.group, seen);
+    if (report.probes !== undefined) {
+      const told = probes.get(since) ?? new Map<string, NonNullable<Report["probes"]>>();
+      probes.set(since, told.set(report.observation, report.probes));
+    }
     const before = seen.get(report.observation);
     seen.set(
       report.observation,
@@ -98,6 +104,7 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
       .map(([epoch, groups]) => ({
         epoch,
         unasked: unasked.get(epoch) ?? new Map<number, number>(),
+        probes: probes.get(epoch) ?? new Map<string, NonNullable<Report["probes"]>>(),
         groups: new Map([...groups].sort(([a], [b]) => a - b)),
       })),
     acts: [...evidence.acts].sort((a, b) => a.epoch - b.epoch),

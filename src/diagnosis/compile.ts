@@ -56,6 +56,7 @@ export function compileModel(
     facts,
     hypotheses,
     groups,
+    joint: options.joint ?? [],
     observations: compileObservations(learned, groups, hypotheses),
     repairs: faultRepairs(learned, hypotheses.faults),
     volts,

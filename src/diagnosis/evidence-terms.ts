@@ -41,7 +41,9 @@ interface At {
 export function weighTerm(model: Model, at: At, seen: Seen): Term {
   const group = groupAt(model, at.group);
   const gated = [...seen.keys()].filter((id) => conditionsOf(model, id).length > 0);
-  const asked = gated.length === 0 ? group.weigh(seen) : weighGated(model, at, { seen, gated });
+  const probes = at.arranged.layers[at.layer]?.probes;
+  const asked =
+    gated.length === 0 ? group.weigh(seen, probes) : weighGated(model, at, { seen, gated });
   const predicted = marginal(model, asked);
   const times = at.arranged.layers[at.layer]?.unasked.get(at.group) ?? 1;
   const weighed = toldUnasked(asked, predicted, times);
@@ -113,9 +115,10 @@ function weighGated(
   split: { readonly seen: Seen; readonly gated: readonly string[] },
 ): SharedLikelihood {
   const group = groupAt(model, at.group);
-  const all = group.weigh(split.seen);
+  const probes = at.arranged.layers[at.layer]?.probes;
+  const all = group.weigh(split.seen, probes);
   const openSeen = new Map([...split.seen].filter(([id]) => !split.gated.includes(id)));
-  const open = group.weigh(openSeen);
+  const open = group.weigh(openSeen, probes);
   const gate = new Float64Array(model.hypotheses.count - 1).fill(1);
   const done = new Set<string>();
   for (const id of split.gated) {

@@ -1,7 +1,8 @@
 import type { CircuitEvidence, JointLikelihood } from "../domain/circuit.ts";
+import type { Report } from "../domain/evidence.ts";
 import type { Observation } from "../domain/knowledge.ts";
 import { crankingStates, ON_START } from "../domain/vocabulary.ts";
-import type { Seen } from "./model.ts";
+import type { Probes, Seen } from "./model.ts";
 
 /** The cranking state in which the engine turns, as simulated circuits name it. */
 export const TURNS = crankingStates[crankingStates.length - 1] ?? "turns";
@@ -11,6 +12,17 @@ const BAND_VOLTS = 12;
 
 /** Far beyond every reading: the open end of a band. */
 const OPEN_END = 1e4;
+
+/**
+ * What people mean who were asked and cannot say: post or clamp. Most hold the probes on what lies
+ * open, and the clamp covers much of the post. Estimate.
+ */
+export const PLACES_UNKNOWN: Readonly<Record<string, number>> = { post: 0.6, clamp: 0.4 };
+
+/** Chance of each place the probes were, as simulated machines know it. */
+export function placesOf(probes: NonNullable<Report["probes"]>): Readonly<Record<string, number>> {
+  return probes === "unknown" ? PLACES_UNKNOWN : { [probes]: 1 };
+}
 
 /** Reports as simulated machines can weigh them. */
 export interface JointEvidence {
@@ -40,7 +52,11 @@ export class EvidenceTranslator {
    * @param onStart what is said of `on-start` in the circuit's own cranking states; it may depend
    *   on the hypothesis, so the caller decides
    */
-  translate(seen: Seen, onStart: Readonly<Record<string, number>> | null): JointEvidence {
+  translate(
+    seen: Seen,
+    onStart: Readonly<Record<string, number>> | null,
+    probes?: Probes,
+  ): JointEvidence {
     const items: CircuitEvidence[] = [];
     const keys: string[] = [];
     const add = (item: CircuitEvidence | null): void => {
@@ -52,13 +68,13 @@ export class EvidenceTranslator {
       keys.push(key);
     };
     for (const [id, likelihood] of [...seen].sort(([a], [b]) => (a < b ? -1 : 1))) {
-      if (id !== ON_START) add(this.#item(id, likelihood));
+      if (id !== ON_START) add(this.#item(id, likelihood, probes?.get(id)));
     }
     if (onStart !== null) add({ kind: "state", observation: ON_START, weights: onStart });
     return { items, key: keys.join("|") };
   }
 
-  #item(id: string, likelihood: Float64Array): CircuitEvidence | null {
+  #item(id: string, likelihood: Float64Array, probes: Report["probes"]): CircuitEvidence | null {
     const observation = this.#observations.get(id);
     if (observation === undefined || !this.#joint.observations.has(id)) return null;
     if (this.#joint.statesOf(id).length > 0) {
@@ -76,6 +92,7 @@ export class EvidenceTranslator {
       low: band.from === undefined ? -OPEN_END : band.from * scale,
       high: band.to === undefined ? OPEN_END : band.to * scale,
       meterError: observation.meterError?.absolute ?? 0,
+      ...(probes === undefined ? {} : { places: placesOf(probes) }),
     };
   }
 

@@ -3,7 +3,14 @@ import type { Fault, Knowledge } from "../domain/knowledge.ts";
 import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
 import { EvidenceTranslator, type JointEvidence, TURNS } from "./joint-evidence.ts";
 import { type Firing, firingOf, startLikelihood } from "./joint-start.ts";
-import type { EvidenceGroup, Hypotheses, Seen, SharedLikelihood, SharedRows } from "./model.ts";
+import type {
+  EvidenceGroup,
+  Hypotheses,
+  Probes,
+  Seen,
+  SharedLikelihood,
+  SharedRows,
+} from "./model.ts";
 
 /** A fault lets the engine turn as if nothing were wrong with the circuit from this chance on. */
 const TRANSPARENT = 0.98;
@@ -33,7 +40,7 @@ export function createJointGroup(parts: JointParts): EvidenceGroup {
   return {
     id: `circuit ${[...joint.observations].join(" ")}`,
     observations: rows.flatMap((group) => group.observations),
-    weigh: (seen) => weighJoint(context, seen),
+    weigh: (seen, probes) => weighJoint(context, seen, probes),
     predict: (seen, observation) => predictJoint(context, seen, observation),
   };
 }
@@ -81,27 +88,29 @@ function letsTurn(fault: Fault | undefined): boolean {
 }
 
 /** Splits the evidence by whether the engine turns: the likelihood is the sum of the two. */
-function halves({ translator, knowledge }: Context, seen: Seen) {
+function halves({ translator, knowledge }: Context, seen: Seen, probes?: Probes) {
+  const translate = (onStart: Readonly<Record<string, number>> | null) =>
+    translator.translate(seen, onStart, probes);
   const reported = seen.get(ON_START);
-  if (reported === undefined) return { stays: null, turns: translator.translate(seen, null) };
+  if (reported === undefined) return { stays: null, turns: translate(null) };
   const states = knowledge.observations.get(ON_START)?.states ?? [];
   const cranking = states.flatMap((state, s) =>
     firingStates.some((firing) => firing === state.id) ? [] : [[state.id, reported[s] ?? 0]],
   );
   return {
-    stays: translator.translate(seen, { ...Object.fromEntries(cranking), [TURNS]: 0 }),
-    turns: translator.translate(seen, { [TURNS]: 1 }),
+    stays: translate({ ...Object.fromEntries(cranking), [TURNS]: 0 }),
+    turns: translate({ [TURNS]: 1 }),
   };
 }
 
-function weighJoint(context: Context, seen: Seen): SharedLikelihood {
+function weighJoint(context: Context, seen: Seen, probes?: Probes): SharedLikelihood {
   const { entries, likelihood, joint, rows } = context;
   const byRows = weighRows(rows, seen, entries.length);
   const inside = new Map([...seen].filter(([id]) => joint.observations.has(id)));
   const outside = new Map([...seen].filter(([id]) => !joint.observations.has(id)));
   if (inside.size === 0) return { rowOf: identity(entries.length), like: byRows };
   const rest = weighRows(rows, outside, entries.length);
-  const { stays, turns } = halves(context, inside);
+  const { stays, turns } = halves(context, inside, probes);
   const stay = stays === null ? null : likelihood(stays);
   const turn = likelihood(turns);
   const fires = startLikelihood(context.firing, inside);

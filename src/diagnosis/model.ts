@@ -1,4 +1,5 @@
-import type { MachineFacts } from "../domain/evidence.ts";
+import type { JointLikelihood } from "../domain/circuit.ts";
+import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge, Observation } from "../domain/knowledge.ts";
 import type { FaultRepair } from "./fault-repair.ts";
 
@@ -40,12 +41,15 @@ export interface SharedLikelihood {
  */
 export type Seen = ReadonlyMap<string, Float64Array>;
 
+/** Where the probes were, by observation, where that was told. */
+export type Probes = ReadonlyMap<string, NonNullable<Report["probes"]>>;
+
 /** Observations that are weighed together; given the hypothesis, groups are independent. */
 export interface EvidenceGroup {
   readonly id: string;
   readonly observations: readonly string[];
-  /** P(reports | hypothesis), jointly over the group. */
-  weigh(seen: Seen): SharedLikelihood;
+  /** P(reports | hypothesis), jointly over the group; rows make nothing of the probes' places. */
+  weigh(seen: Seen, probes?: Probes): SharedLikelihood;
   /** P(true state of the observation | hypothesis, what was seen of the group); rows sum to 1. */
   predict(seen: Seen, observation: string): SharedRows;
 }
@@ -66,6 +70,8 @@ export interface Model {
   readonly facts: MachineFacts;
   readonly hypotheses: Hypotheses;
   readonly groups: readonly EvidenceGroup[];
+  /** The simulated circuits among the groups. */
+  readonly joint: readonly JointLikelihood[];
   readonly observations: ReadonlyMap<string, CompiledObservation>;
   /** How each fault of `hypotheses.faults` is found and mended. */
   readonly repairs: readonly FaultRepair[];

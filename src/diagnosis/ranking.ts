@@ -2,10 +2,12 @@ import type { Evidence, Report } from "../domain/evidence.ts";
 import type { RankedCause, Ranking, Reason } from "../domain/triage.ts";
 import { standingReports } from "./arrange.ts";
 import { type Belief, believe, updateBelief, weighEvidence } from "./belief.ts";
+import { lookAlikes } from "./look-alikes.ts";
 import { decibans, type Marginals, marginalsOf } from "./marginals.ts";
 import { wouldChangeMind } from "./mind-changer.ts";
 import { doesNotFit } from "./misfits.ts";
 import type { Model } from "./model.ts";
+import { unexplainedReadings } from "./unexplained-readings.ts";
 
 /** Reasons weaker than this say nothing a person could use. */
 const LEAST_DECIBANS = 0.05;
@@ -27,6 +29,8 @@ export function rankCauses(model: Model, evidence: Evidence, belief?: Belief): R
     somethingElse: all.somethingElse,
     nothingWrong: all.nothingWrong,
     doesNotFit: doesNotFit(model, evidence, believed),
+    unexplained: unexplainedReadings(model, evidence),
+    alike: lookAlikes(model, { evidence, belief: believed }, causes),
     wouldChangeMind: wouldChangeMind(model, evidence, believed),
   };
 }

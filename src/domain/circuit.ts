@@ -227,6 +227,13 @@ export interface JointLikelihood {
     testPoint: string,
     hypotheses?: readonly string[],
   ): readonly ReadingRange[];
+  /**
+   * The readings among the evidence that no machine which fits the rest could show, whatever its
+   * fault: 48 V on a 12 V machine, 13 V at the starter with 6 V at the battery.
+   */
+  unexplained(evidence: readonly CircuitEvidence[]): readonly ReadingEvidence[];
+  /** Other places people mean by a test point's words; empty where there is only one. */
+  placesOf(testPoint: string): readonly string[];
   /** Effective number of machines left in each hypothesis after the evidence. */
   effectiveMachines(evidence: readonly CircuitEvidence[]): Float64Array;
   /** Share of machines with the fault whose owner would notice: how a prior moves with frost. */

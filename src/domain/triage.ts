@@ -18,6 +18,23 @@ export interface RankedCause {
   readonly reasons: readonly Reason[];
 }
 
+/** A reading that goes with no machine that shows the other readings. */
+export interface UnexplainedReading {
+  readonly observation: string;
+  /** As measured, in the observation's unit. */
+  readonly value: number;
+  /** Other places that people mean by the same words, such as the clamp for the post. */
+  readonly places: readonly string[];
+}
+
+/** Likely causes that nothing told so far tells apart. */
+export interface LookAlikes {
+  /** Two or more, the likeliest first. */
+  readonly faults: readonly string[];
+  /** The check whose answer tells them apart best; null: none does. */
+  readonly check: string | null;
+}
+
 /** Causes by falling probability; they sum to 1 with `somethingElse` and `nothingWrong`. */
 export interface Ranking {
   readonly causes: readonly RankedCause[];
@@ -25,6 +42,9 @@ export interface Ranking {
   readonly nothingWrong: number;
   /** Reports that no listed cause explains well, worst first. */
   readonly doesNotFit: readonly string[];
+  readonly unexplained: readonly UnexplainedReading[];
+  /** The leader and those that look like it; null where it stands alone. */
+  readonly alike: LookAlikes | null;
   /** The observation and state that would most overturn the leader, if one can be had. */
   readonly wouldChangeMind: { readonly observation: string; readonly state: string } | null;
 }

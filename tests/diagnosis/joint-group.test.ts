@@ -105,6 +105,8 @@ function rowsAsCircuit(): JointLikelihood {
     },
     expected: () => [],
     effectiveMachines: () => new Float64Array(3),
+    unexplained: () => [],
+    placesOf: () => [],
     noticed: new Float64Array(3).fill(1),
   };
 }

@@ -11,6 +11,8 @@ const ranking = (chances: Readonly<Record<string, number>>): Ranking => ({
   somethingElse: 0,
   nothingWrong: 0,
   doesNotFit: [],
+  unexplained: [],
+  alike: null,
   wouldChangeMind: null,
 });
 const act = (cures: Record<string, number>, masks: Record<string, number>) => ({
