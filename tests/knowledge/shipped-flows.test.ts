@@ -16,13 +16,6 @@ const states = (id: string) => knowledge.observations.get(id)?.states.map((state
 const sum = (row: Row) => row.reduce((total, value) => total + value, 0);
 const words = (text: string) => text.split(" ");
 
-/** Where a reading falls, at 12 V. */
-function band(id: string, value: number): string | undefined {
-  return knowledge.observations
-    .get(id)
-    ?.states.find(({ from = -Infinity, to = Infinity }) => value >= from && value < to)?.id;
-}
-
 describe("the observations that other parts rely on", () => {
   it.each([
     ["engine-turns", "normal slow part-turn no"],
@@ -127,70 +120,6 @@ describe("every row", () => {
     for (const { id, rows } of knowledge.faults.values()) {
       expect(rows.get("jump-start")?.[0] ?? row?.[0], id).toBeCloseTo(row?.[0] ?? 0, 12);
     }
-  });
-});
-
-describe("bands against published figures", () => {
-  // Battery Council table of open-circuit volts and specific gravity at 26.7 °C.
-  it.each([
-    [12.65, "good"],
-    [12.45, "good"],
-    [12.24, "low"],
-    [12.06, "low"],
-    [11.89, "flat"],
-  ])("calls a battery at %f V at rest %s", (volts, expected) => {
-    expect(band("battery-rest-volts", volts)).toBe(expected);
-  });
-
-  it("does not take a battery over 12.9 V for rested, nor one with a dead cell for flat", () => {
-    expect(band("battery-rest-volts", 13.2)).toBe("not-rested"); // above the table's full charge
-    // five sound cells of 2.108 V (the same table, 12.65 / 6)
-    expect(band("battery-rest-volts", (5 * 12.65) / 6)).toBe("cell-down");
-  });
-
-  it("takes the cell spread of golf-car service guides: 0.050 is suspect", () => {
-    const spread = (cells: readonly number[]) => Math.max(...cells) - Math.min(...cells);
-    expect(band("cell-spread", spread([1.265, 1.26, 1.255, 1.265, 1.21, 1.26]))).toBe("one-low");
-    expect(band("cell-spread", spread([1.18, 1.19, 1.2, 1.185, 1.195, 1.19]))).toBe("even");
-    expect(band("cell-spread", 0.05)).toBe("one-low");
-  });
-
-  it("looks into cranking volts where sources differ", () => {
-    // US Army TM 10-3930-671-24: more than 9.6 V; TM 5-3895-382-24: 8 to 10 V at 10 to 27 °C.
-    expect(band("battery-start-volts", 9.7)).toBe("holds");
-    expect(band("battery-start-volts", 8.5)).toBe("sags");
-    expect(band("battery-start-volts", 7)).toBe("collapses");
-  });
-
-  it("looks into an earth drop between 0.2 and 0.7 V", () => {
-    // US Army TM 5-3820-256-24-4: 0.2 V; TM 5-3895-382-24, engines over 2,000 h: 0.7 V.
-    expect(band("ground-drop-volts", 0.19)).toBe("good");
-    expect(band("ground-drop-volts", 0.3)).toBe("look-into"); // a tester maker's 0.3 V lies between
-    expect(band("ground-drop-volts", 0.71)).toBe("bad");
-    // TM 5-3820-256-24-4: no drop at a connection; a car maker's manual: 0.1 V.
-    expect(band("plus-clamp-drop-volts", 0.05)).toBe("good");
-    expect(band("minus-clamp-drop-volts", 0.2)).toBe("look-into");
-  });
-
-  it("accepts the charging volts of two engine makers and refuses less than 13 V", () => {
-    // Small diesel 14.4 ± 0.3 V at 20 °C and −0.1 V per 10 °C; small petrol twin 13.8 to 15.0 V.
-    for (const volts of [13.8, 14.1, 14.4, 14.7, 14.99])
-      expect(band("charging-volts", volts)).toBe("good");
-    expect(band("charging-volts", 12.6)).toBe("none");
-    expect(band("charging-volts", 15.2)).toBe("high");
-  });
-
-  it("asks 8 V of the start command", () => {
-    // Data sheet of a 1.4 kW starter: pulls in at 8 V or more.
-    expect(band("trigger-start-volts", 8)).toBe("good");
-    expect(band("trigger-start-volts", 7.9)).toBe("weak");
-  });
-
-  it("takes over 35 mA at rest for more than normal", () => {
-    // Training module of a car maker: over 35 mA excessive; trade figures 20 to 120 mA.
-    expect(band("resting-draw", 0.02)).toBe("normal");
-    expect(band("resting-draw", 0.05)).toBe("look-into");
-    expect(band("resting-draw", 0.3)).toBe("high");
   });
 });
 
