@@ -4,7 +4,7 @@ import type { Incoming } from "../domain/incoming.ts";
 import { line, phrase, revise, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { tell as tellLater } from "../talk/follow-ups.ts";
-import { helpMessage, inviteLinkMessage, memberMessage } from "../talk/lobby.ts";
+import { helpMessage, inviteLinkMessage, memberMessage, removalMessage } from "../talk/lobby.ts";
 import { may } from "../talk/rights.ts";
 import type { Commit } from "./commit.ts";
 import type { Directory } from "./directory.ts";
@@ -80,6 +80,7 @@ export function createMembers(parts: MembersParts) {
       if (!may(member.role, "remove-member")) return toast(incoming, phrase("not-allowed"));
       const [, person = "", change = ""] = /^([^:]*):(.*)$/s.exec(value) ?? [];
       if (change.startsWith("skill:")) return skilled(person, change, incoming);
+      if (change === "out?") return tell(incoming, removalMessage(desk().members, person));
       await commit({ kind: "shop", id: SHOP }, incoming.update, (shop) => {
         const body = shop === null ? null : withChange(shop, person, change);
         if (body === null) return null;

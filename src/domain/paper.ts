@@ -40,6 +40,12 @@ export interface CircuitWish<Words> {
   readonly fuel?: string;
   readonly volts?: number;
   readonly fault?: string;
+  /** Headings over the rows of the drawing; absent: in English. */
+  readonly headings?: {
+    readonly supply: Words;
+    readonly control: Words;
+    readonly power: Words;
+  };
   /** What the meter should show, by the observation that it answers; those not drawn are left out. */
   readonly readings?: readonly { readonly point: string; readonly words: Words }[];
 }
@@ -113,10 +119,19 @@ function wordBar<A, B>(bar: CauseBar<A>, word: (words: A) => B): CauseBar<B> {
 }
 
 function wordCircuit<A, B>(circuit: CircuitWish<A>, word: (words: A) => B): CircuitWish<B> {
-  const { title, readings, ...rest } = circuit;
+  const { title, readings, headings, ...rest } = circuit;
   return {
     ...rest,
     title: word(title),
+    ...(headings === undefined
+      ? {}
+      : {
+          headings: {
+            supply: word(headings.supply),
+            control: word(headings.control),
+            power: word(headings.power),
+          },
+        }),
     ...(readings === undefined
       ? {}
       : { readings: readings.map(({ point, words }) => ({ point, words: word(words) })) }),

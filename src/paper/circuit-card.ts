@@ -19,8 +19,11 @@ const MOST_LINES = 3;
 
 /** The drawing of a circuit as it was wished for. */
 export function wishedCircuit(circuit: CircuitNetwork, wish: CircuitWish<string>): CircuitPicture {
-  const { fault } = wish;
-  return drawCircuit(circuit, fault === undefined ? {} : { marked: partsOfFault(circuit, fault) });
+  const { fault, headings } = wish;
+  return drawCircuit(circuit, {
+    ...(fault === undefined ? {} : { marked: partsOfFault(circuit, fault) }),
+    ...(headings === undefined ? {} : { headings }),
+  });
 }
 
 /** What belongs to each number of the drawing: what the meter should show, or the place alone. */

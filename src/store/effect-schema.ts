@@ -86,6 +86,7 @@ const circuitWish = z.object({
   fuel: text.exactOptional(),
   volts: z.number().exactOptional(),
   fault: text.exactOptional(),
+  headings: z.object({ supply: phrase, control: phrase, power: phrase }).exactOptional(),
   readings: list(z.object({ point: text, words: phrase })).exactOptional(),
 });
 

@@ -152,11 +152,22 @@ export function memberMessage(
       ? []
       : [
           button(phrase("press-make-role", { role }), press(`${person}:${other}`)),
-          button(phrase("press-remove", { name: member.name }), press(`${person}:out`)),
+          button(phrase("press-remove", { name: member.name }), press(`${person}:out?`)),
         ];
   return {
     lines: [line(phrase("member-what", { name: member.name }), "heading")],
     buttons: [...known, ...changes],
+  };
+}
+
+/** Asks before somebody is taken out of the shop: only a new link brings them back. */
+export function removalMessage(members: readonly Member[], person: string): Message {
+  const name = members.find((one) => one.person === person)?.name;
+  if (name === undefined) return { lines: [line(phrase("no-longer-there"))] };
+  const press = { revision: 0, act: "change-member", value: `${person}:out` };
+  return {
+    lines: [line(phrase("remove-sure", { name }), "heading")],
+    buttons: [button(phrase("remove-yes"), press)],
   };
 }
 

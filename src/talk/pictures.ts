@@ -105,6 +105,11 @@ export function circuitWish(state: CaseState, desk: Desk): CircuitWish<Phrase> {
     ...(fuel === undefined ? {} : { fuel }),
     ...(volts === undefined ? {} : { volts }),
     ...(fault === undefined ? {} : { fault }),
+    headings: {
+      supply: phrase("circuit-supply"),
+      control: phrase("circuit-control"),
+      power: phrase("circuit-power"),
+    },
     readings: points.map((one) => ({ point: one.id, words: readingPhrase(one, state, desk) })),
   };
 }

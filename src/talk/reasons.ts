@@ -1,4 +1,4 @@
-import type { Arg, Line, Phrase } from "../domain/effects.ts";
+import type { Arg, Line, Phrase, Unit } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause, Reason } from "../domain/triage.ts";
 import { line, phrase } from "./decision.ts";
@@ -17,9 +17,19 @@ type Answer = Pick<Reason, "observation" | "state">;
 const kindOf = (id: string, { acts, remedies }: Knowledge) =>
   acts.has(id) ? "act" : remedies.has(id) ? "remedy" : "observation";
 
+const units: readonly Unit[] = ["V", "A", "°C", "h", "bar", "SG", "Ω", "rpm"];
+
+/** A reading as text, `12.5 V`, as a figure that each language writes its own way. */
+function readingArg(state: string): Arg {
+  const [, figure = "", sign] = /^(-?\d+(?:\.\d+)?) ?(\S*)$/.exec(state) ?? [];
+  const unit = units.find((one) => one === sign);
+  if (figure === "") return state;
+  return unit === undefined ? state : { quantity: Number(figure), unit };
+}
+
 /** The state in words: a reading as it stands, an act's outcome, or a state of the knowledge. */
 function stateArg({ observation, state }: Answer, knowledge: Knowledge): Arg {
-  if (/^[-\d]/.test(state)) return state;
+  if (/^[-\d]/.test(state)) return readingArg(state);
   if (kindOf(observation, knowledge) !== "observation")
     return { phrase: phrase(`outcome-${state}`) };
   const denied = state.startsWith(DENIED);
@@ -63,7 +73,9 @@ function briefAnswers(reason: Reason, knowledge: Knowledge): Arg[] {
   return [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
     const state = stateArg(one, knowledge);
     // A figure alone says nothing; a state's own words say what they are about.
-    if (typeof state !== "string") return state;
+    if (typeof state !== "string" && typeof state !== "number" && !("quantity" in state)) {
+      return state;
+    }
     const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
     return { phrase: phrase("reason-member", { name, state }) };
   });

@@ -29,7 +29,8 @@ describe("who may do what, tried the forbidden way", () => {
     ["the technician who was", TECHNICIAN],
   ])("lets %s do nothing with a button of the counter that was passed on", async (_, who) => {
     const { office, id } = await handed();
-    for (const act of ["take-back", "assign", "end", "book", "merge", "pay", "ask", "history"]) {
+    const old = ["take-back", "assign", "end", "book", "merge", "pay", "ask", "history"];
+    for (const act of [...old, "help", "mark", "unmark", "sticker", "pass", "noticed"]) {
       const before = await office.state(id);
       await office.pressIn(who, id, act, { revision: 1, value: "called-off" });
       expect(await office.state(id), act).toEqual(before);
@@ -54,7 +55,17 @@ describe("who may do what, tried the forbidden way", () => {
     const { office, id } = await handed();
     await office.say(STRANGER, "my mower does nothing");
     const before = (await office.heard(STRANGER)).length;
-    for (const act of ["slip", "files", "paper", "sheet", "answer", "more", "reopen"]) {
+    for (const act of [
+      "slip",
+      "files",
+      "paper",
+      "sheet",
+      "causes",
+      "circuit",
+      "answer",
+      "more",
+      "reopen",
+    ]) {
       await office.pressIn(STRANGER, id, act);
     }
     expect(await office.heard(STRANGER)).toHaveLength(before);
@@ -68,6 +79,14 @@ describe("who may do what, tried the forbidden way", () => {
     await office.pressIn(TECHNICIAN, id, "begin");
     await office.pressIn(DISPATCHER, id, "take-back", { revision: 1 });
     expect(await office.state(id)).toEqual(before);
+  });
+
+  it("asks before somebody is taken out", async () => {
+    const { office } = await handed();
+    const value = `${TECHNICIAN}:out?`;
+    await office.press(OWNER, { revision: 0, act: "change-member", value });
+    expect((await office.heard(OWNER)).at(-1)).toContain("Take Ilse out of the shop?");
+    expect(office.directory.shop()?.members).toHaveLength(4);
   });
 
   it("answers in words when somebody who was taken out still writes about their case", async () => {

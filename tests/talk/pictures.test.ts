@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { causesCard, circuitCard } from "../../src/talk/pictures.ts";
+import { briefReason } from "../../src/talk/reasons.ts";
 import { Dialog, speech } from "../helpers/dialog.ts";
 
 const first = new Dialog().say("diesel compact tractor, one click, lights stay bright");
@@ -45,6 +46,25 @@ describe("the causes as a picture", () => {
     const early = new Dialog();
     early.counter({ kind: "press", press: { case: "4F7K", revision: 0, act: "causes" } }, "2");
     expect(early.toast).toContain("Nothing is known yet");
+  });
+});
+
+describe("a brief reason", () => {
+  it("names the answers alone, and a reading with what was read", () => {
+    const cause = { ...leader, reasons: [] };
+    const reason = (observation: string, state: string, decibans: number) => ({
+      ...{ observation, state, decibans, members: [] },
+    });
+    const brief = (...reasons: ReturnType<typeof reason>[]) => {
+      const words = briefReason({ ...cause, reasons }, first.desk.knowledge);
+      return words && speech.wording.phrase(words, "en").replace(/\s/g, " ");
+    };
+    expect(brief(reason("on-start", "one-click", 5))).toBe("for it: One click");
+    expect(brief(reason("battery-rest-volts", "12.6 V", -4))).toBe(
+      "against it: Battery volts at rest: 12.6 V",
+    );
+    expect(brief(reason("on-start", "one-click", 0.2))).toBeNull();
+    expect(brief()).toBeNull();
   });
 });
 
