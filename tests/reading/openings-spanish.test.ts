@@ -14,8 +14,8 @@ if (spanish === undefined) throw new Error("there are no Spanish phrases");
 const reader = createReader([spanish], coreModel());
 
 describe("reading first messages in Spanish", () => {
-  it("finds what they state, and nothing they deny", () => {
-    const score = scoreOpenings(reader, loadOpenings("es"), "es");
+  it.each(["es", "es-held-out"])("finds what those of %s state, nothing they deny", (name) => {
+    const score = scoreOpenings(reader, loadOpenings(name), "es");
     expect(score.precision, score.wrong.join("\n")).toBeGreaterThanOrEqual(PRECISION);
     expect(score.recall, score.missed.join("\n")).toBeGreaterThanOrEqual(RECALL);
     expect(score.denied).toEqual([]);
