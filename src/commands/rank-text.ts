@@ -21,6 +21,12 @@ export function rankedText(ranked: Ranked): string {
   }
   lines.push(`  ${percent(ranked.somethingElse)}  something else`);
   lines.push(`  ${percent(ranked.nothingWrong)}  nothing wrong any more`);
+  if (ranked.lookAlike !== null) lines.push(alikeLine(ranked, ranked.lookAlike));
+  for (const { name, value, unit } of ranked.unexplained) {
+    lines.push(
+      `  Does not go with the other readings: ${name}, ${value} ${unit}; where were the probes?`,
+    );
+  }
   if (ranked.next !== null)
     lines.push(`  Next: ${ranked.next.text}  (decides: ${ranked.next.decides})`);
   const { median, p90 } = ranked.plan.minutes;
@@ -36,4 +42,10 @@ export function rankedText(ranked: Ranked): string {
   for (const caution of ranked.cautions) lines.push(`  Caution: ${caution}`);
   for (const text of ranked.notUnderstood) lines.push(`  Not understood: ${text}`);
   return `${lines.join("\n")}\n`;
+}
+
+function alikeLine(ranked: Ranked, alike: NonNullable<Ranked["lookAlike"]>): string {
+  const names = alike.causes.map((id) => ranked.causes.find((one) => one.id === id)?.name ?? id);
+  const by = alike.separatedBy === null ? "" : `; what tells them apart: ${alike.separatedBy.text}`;
+  return `  Not to be told apart yet: ${names.join(", ")}${by}`;
 }

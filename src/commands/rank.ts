@@ -5,7 +5,7 @@ import type { Model } from "../diagnosis/model.ts";
 import { triage } from "../diagnosis/triage.ts";
 import type { Situation } from "../domain/evidence.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
-import type { Next, PlanStep, Triage } from "../domain/triage.ts";
+import type { LookAlikes, Next, PlanStep, Triage } from "../domain/triage.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { openStoredBanks, weatherTold } from "./circuit-banks.ts";
 import type { CommandIo } from "./io.ts";
@@ -74,7 +74,21 @@ export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
     cautions: [...new Set(steps.flatMap((step) => step.cautions))],
     redFlags: flagsOf(read, knowledge, word),
     notUnderstood: read.notUnderstood,
+    lookAlike: alikeOut(found.ranking.alike, word),
+    unexplained: found.ranking.unexplained.map(({ observation, value }) => ({
+      observation,
+      name: word(wordKey("observation", observation)),
+      value,
+      unit: knowledge.observations.get(observation)?.unit ?? "",
+    })),
   };
+}
+
+function alikeOut(alike: LookAlikes | null, word: Word): Ranked["lookAlike"] {
+  if (alike === null) return null;
+  const { faults: causes, check } = alike;
+  const separatedBy = check === null ? null : { check, text: word(wordKey("check", check)) };
+  return { causes, separatedBy };
 }
 
 function stepOut(step: PlanStep, cautions: readonly string[], word: Word) {

@@ -40,4 +40,16 @@ export interface Ranked {
   readonly cautions: readonly string[];
   readonly redFlags: readonly { readonly id: string; readonly text: string }[];
   readonly notUnderstood: readonly string[];
+  /** Causes that nothing told so far tells apart, and the check that would; null: none alike. */
+  readonly lookAlike: {
+    readonly causes: readonly string[];
+    readonly separatedBy: { readonly check: string; readonly text: string } | null;
+  } | null;
+  /** Readings that go with no machine that shows the other readings. */
+  readonly unexplained: readonly {
+    readonly observation: string;
+    readonly name: string;
+    readonly value: number;
+    readonly unit: string;
+  }[];
 }

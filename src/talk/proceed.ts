@@ -6,6 +6,7 @@ import { type Decision, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { endingMessage } from "./ending.ts";
 import { nextQuestion } from "./next-question.ts";
+import { probesAsked } from "./probes.ts";
 import { answeredMessage, questionMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
 import { stillOpen } from "./still-open.ts";
@@ -106,11 +107,18 @@ export function proceed(
     happenings: outcome.happenings,
   };
   const open = outcome.answered === undefined ? stillOpen(start.state, desk.knowledge) : null;
-  if (open !== null) return askStill(start, open, { before: outcome.before, desk });
+  const told = outcome.happenings.flatMap((one) =>
+    one.type === "answer.given" ? [one.report] : [],
+  );
+  const odd = probesAsked(told, start.state, { reader: start.state.operator, desk });
+  if (open !== null) {
+    const still = askStill(start, open, { before: outcome.before, desk });
+    return { ...still, effects: [...odd, ...still.effects] };
+  }
   const first = nextQuestion(start.state, desk);
   const ended = first.kind === "end" ? withEnd(start, first.because, heard) : start;
   const following = first.kind === "end" ? nextQuestion(ended.state, desk) : first;
-  const closing = closeQuestion(state, outcome.answered, desk);
+  const closing = [...closeQuestion(state, outcome.answered, desk), ...odd];
   if (following.kind === "ask") {
     const parts = { ...following, before: outcome.before };
     const asked = ask(ended.state, parts, desk);

@@ -6,6 +6,7 @@ import { shownChance } from "./chance.ts";
 import { line, phrase, quietly, revise } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { isQuietAt } from "./hours.ts";
+import { alikeLines } from "./look-alikes.ts";
 import { planLines } from "./plan-lines.ts";
 import { reasonLines } from "./reasons.ts";
 import { complaintLines, contactLines, headLines, urgentLines } from "./slip-head.ts";
@@ -34,6 +35,7 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   return [
     line(phrase("slip-causes"), "heading", true),
     ...shown,
+    ...alikeLines(triage.ranking),
     line(
       phrase("slip-rest", {
         else: { quantity: shownChance(somethingElse), unit: "percent" },

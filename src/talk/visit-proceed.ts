@@ -6,6 +6,7 @@ import { advance } from "./advance.ts";
 import { type Decision, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { movedLines, verdictLines } from "./moved.ts";
+import { probesAsked } from "./probes.ts";
 import { answeredMessage, questionSlot, wasJustAsked } from "./question.ts";
 import { slipEffects } from "./slip.ts";
 import { reportWords } from "./understand.ts";
@@ -103,6 +104,7 @@ export function goOn(
           desk.triage(state, "technician").ranking,
           desk.triage(after, "technician").ranking,
         );
+  const odd = probesAsked(reports, after, { reader: technicianOf(state), desk });
   const closing = closeStep(state, resultOf(state, reports, desk), desk);
   const step = nextStep(after, desk);
   const before = [
@@ -114,6 +116,6 @@ export function goOn(
   const asked = put(after, step ?? { about: "cause" }, before, desk);
   return {
     happenings: [...happenings, ...asked.happenings],
-    effects: [...closing, ...asked.effects, ...slipEffects(after, desk)],
+    effects: [...closing, ...odd, ...asked.effects, ...slipEffects(after, desk)],
   };
 }

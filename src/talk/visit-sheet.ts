@@ -7,6 +7,7 @@ import { shownChance } from "./chance.ts";
 import { stateLabel } from "./choices.ts";
 import { button, line, phrase, revise, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { alikeLines } from "./look-alikes.ts";
 import { readingPhrase } from "./pictures.ts";
 import { plainState } from "./place.ts";
 import { mainLine, planLines } from "./plan-lines.ts";
@@ -61,7 +62,13 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
             }),
           ),
         ];
-  return [line(phrase("slip-causes"), "heading", true), ...causes, line(rest), ...change];
+  return [
+    line(phrase("slip-causes"), "heading", true),
+    ...causes,
+    ...alikeLines(ranking),
+    line(rest),
+    ...change,
+  ];
 }
 
 function planWithCautions(triage: Triage, desk: Desk): Line[] {

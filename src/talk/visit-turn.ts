@@ -9,6 +9,7 @@ import { type Decision, keepEdited, line, nothingToDo, phrase, revise, say } fro
 import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
 import { pictureTo } from "./pictures.ts";
+import { probesTold } from "./probes.ts";
 import { may } from "./rights.ts";
 import { slipEffects } from "./slip.ts";
 import { matchTyped } from "./typed.ts";
@@ -89,6 +90,11 @@ function pressed(state: CaseState, press: Press, given: Given): Decision {
     return { ...repeatStep(state, given), toast: phrase("step-is-closed") };
   }
   if (press.act === "result") return result(state, press.value ?? "", given);
+  if (press.act === "probes") {
+    const told = probesTold(state, press.value ?? "");
+    if (told === null) return nothingToDo;
+    return { ...goOn(state, [told], given), toast: phrase("probes-noted") };
+  }
   if (press.act === "record") return changeRecord(state, press.value ?? "", given);
   if (press.act === "cause") return confirmCause(state, press.value ?? "", given);
   return plainActs[press.act]?.(state, given) ?? nothingToDo;
