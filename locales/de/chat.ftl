@@ -106,6 +106,18 @@ answer-in-list = { $name }: { $value }
 ask-meaning = Was meinen Sie damit?
 # en: b9fd7f11
 implausible = { $value } kann hier nicht stimmen: Ich erwarte { $low } bis { $high } { $unit }. Bitte sehen Sie noch einmal hin, und schreiben Sie mir, wo Sie gemessen haben.
+# en: e5e8fb1c
+reading-unexplained = { $what }, { $value }: Das passt nicht zu den anderen Messwerten. Nichts, was ich kenne, ergibt sie alle zugleich. Wo haben Sie die Messspitzen angesetzt? Bitte messen Sie noch einmal, wenn es geht, und schreiben Sie, was Sie ablesen.
+# en: 823c3d54
+reading-probes = Wo an der Batterie haben Sie die Messspitzen angesetzt?
+# en: fb93e145
+press-probes-post = An den Polen
+# en: 1dd13d36
+press-probes-clamp = An den Klemmen
+# en: ad8cea8b
+press-probes-unknown = Nicht sicher
+# en: c7fc33c3
+probes-noted = Notiert, wo Sie gemessen haben.
 # en: 582a6358
 edited-kept = Die geänderte Nachricht habe ich für die Werkstatt aufgehoben. Um eine Antwort zu ändern, schreiben Sie sie neu, oder drücken Sie „Mehr“.
 # en: 4117cd66
@@ -134,6 +146,18 @@ outcome-changed = Jetzt ist es anders
 
 # en: 354616d5
 ask-photo = Bitte schicken Sie ein Foto: die Batterie mit beiden Kabelenden, von nahem.
+# en: 1dc91935
+ask-photo-battery = Bitte schicken Sie ein Foto: die Batterie mit beiden Kabelenden, von nahem.
+# en: b32b6a88
+ask-photo-fuse = Bitte schicken Sie ein Foto: die Sicherungen mit abgenommenem Deckel, von nahem.
+# en: f398fb26
+ask-photo-starter = Bitte schicken Sie ein Foto: den Anlasser mit seinen Kabeln, von nahem. Motor aus, Schlüssel abgezogen.
+# en: b444aee6
+ask-photo-fuel = Bitte schicken Sie ein Foto: den Kraftstofffilter oder das Schauglas, von nahem. Nichts öffnen.
+# en: 9a96ba43
+ask-photo-plug = Bitte schicken Sie ein Foto: die Zündkerze mit ihrem Kabel, so wie sie jetzt ist. Nichts abziehen.
+# en: 395d1fab
+ask-photo-controls = Bitte schicken Sie ein Foto: Hebel, Pedale und Schlüssel, so wie sie jetzt stehen.
 # en: be45e556
 ask-plate = Ein Foto vom Typenschild mit Typ und Seriennummer hilft uns, die richtigen Teile mitzubringen.
 # en: 15b93725
@@ -318,6 +342,10 @@ manual-first = Die Betriebsanleitung Ihrer Maschine geht vor. Wo Sie unsicher si
 what-next-told = Ihre Fallnummer ist { $number }. { $shop } hat jetzt alles und schreibt Ihnen hier. Telefon: { $phone }.
 # en: 1277e2ae
 what-next-nobody = Ihre Fallnummer ist { $number }. Von { $shop } liest hier noch niemand mit. Bitte rufen Sie { $phone } an, und nennen Sie diese Nummer.
+# en: e5aee54d
+press-summary = Zusammenfassung zum Weitergeben
+# en: 26825b2f
+summary-shop = Bei { $shop }, { $phone }
 # en: 15fbd9f2
 closed-thanks = Fall { $number } ist abgeschlossen. Schreiben Sie wieder, wenn eine Maschine nicht anspringt.
 # en: af55a1ad
@@ -351,8 +379,14 @@ reason-against-together = dagegen, zusammengenommen: { $what } (−{ $weight })
 reason-member = { $name }: { $state }
 # en: d2791df3
 reason-not = nicht { $state }
+# en: 40cf5982
+reason-plain = Sie sagten: { $what }.
 # en: cdbb97cc
 would-change-mind = Das würde am meisten daran ändern: { $what }: { $state }.
+# en: 6c40e9ad
+look-alike = Noch nicht zu unterscheiden: { $causes }.
+# en: ce7eae6e
+look-alike-by = Noch nicht zu unterscheiden: { $causes }. Das unterscheidet sie: { $check }.
 
 ## The slip at the counter
 
@@ -558,10 +592,12 @@ press-help = Dem Kunden etwas zum Probieren geben
 help-which = Was soll der Kunde aus Fall { $number } probieren? Er bekommt es Schritt für Schritt, mit allen Warnungen.
 # en: 6f663489
 help-none = Es ist nichts Ungefährliches mehr übrig, was der Kunde aus Fall { $number } probieren könnte.
-# en: 379ecf2d
+# en: f3e84e87
 help-choice = { $what } – behebt es: { $cures }
-# en: 63693399
+# en: 900449a4
 help-choice-hides = { $what } – behebt es: { $cures }, verdeckt es nur: { $masks }
+# en: 2bbe1866
+help-choice-only-hides = Verdeckt es nur, { $masks }: { $what }
 # en: 91db2b6d
 help-over = Das wurde schon probiert
 # en: c15855af
@@ -755,6 +791,12 @@ sheet-title = Fall { $number } · { $machine }
 sheet-note = Notiz: { $note }
 # en: e397f30d
 sheet-circuit = Startstromkreis
+# en: 82a6d317
+circuit-supply = Versorgung
+# en: c59bdd58
+circuit-control = Steuerung
+# en: 075309f4
+circuit-power = Hauptstrom
 # en: 060daca4
 sheet-told = Was bekannt ist
 # en: 539e2244
@@ -873,6 +915,8 @@ hand-back-untested = Nicht geprüft: { $what }. Grund: { $why }. Seien Sie vorsi
 operator-done = Gemacht wurde: { $what }.
 # en: 6ab6564c
 record-title = Zum Abschluss von Fall { $number }
+# en: bd055acb
+record-done = Gemacht: { $what }
 # en: b04165c7
 record-cause = Ursache: { $what } ({ $how })
 # en: 3438a06f
@@ -980,6 +1024,10 @@ member-what = Was soll sich für { $name } ändern?
 press-make-role = Ändern in: { $role }
 # en: 2e363ce5
 press-remove = { $name } aus der Werkstatt nehmen
+# en: 7d6c67a4
+remove-sure = { $name } aus der Werkstatt nehmen? Die offenen Fälle gehen zurück an die Annahme; zurück geht es nur mit einem neuen Link.
+# en: a963c675
+remove-yes = Ja, herausnehmen
 # en: 15e9e81e
 member-changed = Erledigt. Gilt ab sofort.
 # en: 78484366
@@ -1179,6 +1227,12 @@ own-machine-write-plate = Schreiben Sie die Seriennummer, wie sie auf dem Typens
 word-new = neuer Fall, neue Maschine
 # en: cba924ab
 word-help = Hilfe
+# en: c8c3744e
+word-pause = Pause, warten, warte, später, gleich
+# en: 28d7f0b7
+word-change = ändern, Antwort ändern
+# en: 40741b48
+word-runs = läuft wieder, sie läuft wieder, er läuft wieder, springt wieder an, ist wieder angesprungen, läuft jetzt, jetzt läuft sie, jetzt läuft er
 # en: d7571a1d
 word-language = Sprache
 # en: fc9151d0

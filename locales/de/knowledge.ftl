@@ -976,8 +976,11 @@ state-charging-volts-low = 13 bis 13,7 V
 # en: 0f2a591a
 state-charging-volts-good = 13,7 bis 15 V
 
-# en: cf63ade0
-state-charging-volts-high = Über 15 V
+# en: 97081356
+state-charging-volts-cold-only = 15 bis 15,3 V
+
+# en: a751c5f4
+state-charging-volts-high = Über 15,3 V
 
 # en: cb509692
 observation-choke-flap = Chokeklappe, wenn der Hebel bewegt wird
@@ -2458,6 +2461,27 @@ state-rail-pressure-builds = Baut sich auf
 # en: 5e1dfd5d
 state-rail-pressure-too-low = Bleibt zu niedrig
 
+# en: bf607d7c
+observation-load-test = Batterie unter Last
+
+# en: d9720c00
+state-load-test-passes = Besteht
+
+# en: c5d50770
+state-load-test-fails = Besteht nicht
+
+# en: 45b48cfc
+observation-load-volts = Batteriespannung am Ende der Belastungsprüfung
+
+# en: c87c1502
+state-load-volts-fails = Unter 8,5 V
+
+# en: 5ef0f451
+state-load-volts-by-temperature = 8,5 bis 9,6 V
+
+# en: b18b2060
+state-load-volts-passes = Über 9,6 V
+
 # en: 03f2af77
 observation-work-since = Der Schaden und die letzte Arbeit
 
@@ -2881,15 +2905,6 @@ state-battery-start-volts-holds = 9,6 bis 11,8 V
 # en: 5449ed4b
 state-battery-start-volts-no-load = Über 11,8 V
 
-# en: bf607d7c
-observation-load-test = Batterie unter Last
-
-# en: d9720c00
-state-load-test-passes = Besteht
-
-# en: c5d50770
-state-load-test-fails = Besteht nicht
-
 # en: 63966ec4
 observation-cell-spread = Säuredichte, höchste minus niedrigste Zelle
 
@@ -3000,8 +3015,11 @@ verdict-read-charging-weak = Lädt wenig: Riemen, Verbindungen oder Regler; mit 
 # en: 6fa5d9f4
 verdict-read-charging-none = Lädt nicht: Riemen, Stecker, Erregerkabel, Sicherung, dann Lichtmaschine oder Spule.
 
-# en: 32ce764b
-verdict-read-charging-too-much = Überladen, wenn es warm ist: Regler oder seine Masse. Bei großer Kälte darf es etwas über das obere Ende hinausgehen.
+# en: 12c0ba30
+verdict-read-charging-cold = Bei starkem Frost üblich. Ist es warm, ist es zu viel: Regler oder seine Masse.
+
+# en: fede0436
+verdict-read-charging-too-much = Überladen bei jedem Wetter: Regler oder seine Masse.
 
 # en: 1162b1a3
 check-look-at-choke = Chokeklappe
@@ -4140,6 +4158,39 @@ check-read-rail-pressure-ask = Diagnosegerät dran. Baut sich der Kraftstoffdruc
 # en: ec8ab1a8
 check-read-rail-pressure-how = Nur ablesen. Auf der Hochdruckseite wird nichts geöffnet.
 
+# en: b4731098
+check-test-under-load = Belastungsprüfung der Batterie
+
+# en: 07e6be5d
+check-test-under-load-ask = Halber Kälteprüfstrom, 15 Sekunden lang. Hält die geladene Batterie die Grenze?
+
+# en: 27510742
+check-test-under-load-how = Nur, wenn zu 75 Prozent oder mehr geladen. Grenze bei 12 V nach Batterietemperatur: 9,6 V ab 20 Grad, 9,4 bei 10, 9,1 bei -1, 8,9 bei -7, 8,7 bei -12, 8,5 bei -18. Bei 6 oder 24 V die Hälfte oder das Doppelte.
+
+# en: f8516927
+verdict-test-under-load-sound = Die Batterie taugt. Nach Verbindungen, Anlasser, Laden oder Ruhestrom sehen.
+
+# en: e6f418dd
+verdict-test-under-load-worn = War sie voll geladen und in Ruhe, ist sie verbraucht: erneuern. Wenn nicht, laden und noch einmal prüfen.
+
+# en: 1e95c452
+check-read-load-volts = Spannung am Ende der Belastungsprüfung
+
+# en: 1b206684
+check-read-load-volts-ask = Wie viel Volt an den Polen nach 15 Sekunden mit halbem Kälteprüfstrom?
+
+# en: a212d36f
+check-read-load-volts-how = Nur, wenn zu 75 Prozent oder mehr geladen. Bei 6 oder 24 V die Hälfte oder das Doppelte.
+
+# en: 7b4accc3
+verdict-read-load-volts-fit = Besteht bei jeder Temperatur.
+
+# en: 29f34338
+verdict-read-load-volts-judge = Nach der Batterietemperatur beurteilen: mindestens 9,6 V ab 20 Grad, 9,4 bei 10, 9,1 bei -1, 8,9 bei -7, 8,7 bei -12, 8,5 bei -18. Bei 6 oder 24 V die Hälfte oder das Doppelte.
+
+# en: c21af971
+verdict-read-load-volts-worn = Zu niedrig bei jedem Wetter: verbraucht, wenn sie geladen war; sonst laden und noch einmal prüfen.
+
 # en: 03f2af77
 check-ask-work-since = Der Schaden und die letzte Arbeit
 
@@ -4506,21 +4557,6 @@ verdict-read-battery-start-weak = Die Batterie bricht ein, oder der Anlasser ist
 # en: 0605c54e
 verdict-read-battery-start-no-current = Es fließt kaum Strom: Der Stromkreis ist weiter hinten offen.
 
-# en: b4731098
-check-test-under-load = Belastungsprüfung der Batterie
-
-# en: 07e6be5d
-check-test-under-load-ask = Halber Kälteprüfstrom, 15 Sekunden lang. Hält die geladene Batterie die Grenze?
-
-# en: 27510742
-check-test-under-load-how = Nur, wenn zu 75 Prozent oder mehr geladen. Grenze bei 12 V nach Batterietemperatur: 9,6 V ab 20 Grad, 9,4 bei 10, 9,1 bei -1, 8,9 bei -7, 8,7 bei -12, 8,5 bei -18. Bei 6 oder 24 V die Hälfte oder das Doppelte.
-
-# en: f8516927
-verdict-test-under-load-sound = Die Batterie taugt. Nach Verbindungen, Anlasser, Laden oder Ruhestrom sehen.
-
-# en: e6f418dd
-verdict-test-under-load-worn = War sie voll geladen und in Ruhe, ist sie verbraucht: erneuern. Wenn nicht, laden und noch einmal prüfen.
-
 # en: 644bad52
 check-read-cells = Säuredichte der Zellen
 
@@ -4601,8 +4637,8 @@ act-wait-flooded-how = Schlüssel loslassen, sobald er zündet. Aufhören, wenn 
 # en: c33bafee
 act-add-fuel = Frischen Kraftstoff nachfüllen
 
-# en: db5c0ff5
-act-add-fuel-ask = Füllen Sie fünf Liter vom richtigen Kraftstoff nach, warten Sie zwei Minuten, und starten Sie vom Sitz aus. Was passiert?
+# en: 2ad1a5fd
+act-add-fuel-ask = Wenn der Tank nicht voll ist: Füllen Sie fünf Liter vom richtigen Kraftstoff nach, warten Sie zwei Minuten, dann starten Sie vom Sitz aus. Was passiert?
 
 # en: d0faf0d0
 act-add-fuel-how = Motor kalt, im Freien, keine Flamme. Erst auf den Deckel sehen: Benzin oder Diesel. Ein leergefahrener Diesel muss von einem Monteur entlüftet werden.
@@ -6536,6 +6572,53 @@ feature-coil-ignition = Zündspule mit Batteriestrom
 
 # en: 08e37599
 feature-engine-switch = Stoppschalter am Motor oder Holm
+
+## undefined
+
+# en: d38e778d
+rule-said-urgent = Der Anrufer sagt, es kann nicht warten.
+
+# en: 6b46dd19
+rule-said-no-hurry = Der Anrufer sagt, es eilt nicht.
+
+# en: c0f5d51f
+rule-in-danger = Die Maschine ist dort, wo sie steht, eine Gefahr.
+
+# en: f8dff70a
+rule-alone = Jemand ist allein damit.
+
+# en: cd488950
+rule-grain-harvest = Ein Mähdrescher steht in der Ernte still.
+
+# en: b859d02f
+rule-forage-harvest = Eine Erntemaschine steht in ihrer Saison still.
+
+# en: c4146695
+rule-spraying = Tage zum Spritzen sind selten.
+
+# en: a8b21b40
+rule-field-work = Es ist die Zeit der Feldarbeit.
+
+# en: ceac31e7
+rule-feeding = Ein Lader füttert oft jeden Tag Tiere.
+
+# en: 3b49c7fb
+rule-winter-feeding = Im Winter stehen die Tiere im Stall und werden mit der Maschine gefüttert.
+
+# en: b40d42ec
+rule-pump-or-power = Wasser oder Strom kann davon abhängen.
+
+# en: d557f2c8
+rule-collector = Ein alter Traktor ist selten der einzige.
+
+# en: 6cb3b0e1
+rule-came-back = Derselbe Schaden kam nach unserer Arbeit wieder.
+
+# en: 2a581b23
+rule-half-a-day = Der Anrufer wartet seit einem halben Tag.
+
+# en: 3c973c3f
+rule-a-day = Der Anrufer wartet seit einem Tag oder länger.
 
 ## Maschinen
 
