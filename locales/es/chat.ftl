@@ -146,6 +146,18 @@ outcome-changed = Ahora hace otra cosa
 
 # en: 354616d5
 ask-photo = Mande una foto, por favor: la batería con las dos puntas de los cables, de cerca.
+# en: 1dc91935
+ask-photo-battery = Mande una foto, por favor: la batería con las dos puntas de los cables, de cerca.
+# en: b32b6a88
+ask-photo-fuse = Mande una foto, por favor: los fusibles con la tapa quitada, de cerca.
+# en: f398fb26
+ask-photo-starter = Mande una foto, por favor: el motor de arranque con sus cables, de cerca. Motor parado, llave quitada.
+# en: b444aee6
+ask-photo-fuel = Mande una foto, por favor: el filtro de combustible o el vaso de cristal, de cerca. No abra nada.
+# en: 9a96ba43
+ask-photo-plug = Mande una foto, por favor: la bujía y su cable, tal como están ahora. No saque nada.
+# en: 395d1fab
+ask-photo-controls = Mande una foto, por favor: las palancas, los pedales y la llave, tal como están ahora.
 # en: be45e556
 ask-plate = Una foto de la placa con el modelo y el número de serie nos ayudaría a llevar las piezas buenas.
 # en: 15b93725
@@ -330,6 +342,10 @@ manual-first = El manual de su máquina manda. Lo que no vea claro, déjenoslo a
 what-next-told = Su número de aviso es el { $number }. { $shop } ya lo tiene todo y le escribirá por aquí. Teléfono: { $phone }.
 # en: 1277e2ae
 what-next-nobody = Su número de aviso es el { $number }. Aquí todavía no lee nadie de { $shop }, así que llame al { $phone } y dé ese número, por favor.
+# en: e5aee54d
+press-summary = Resumen para reenviar
+# en: 26825b2f
+summary-shop = Lo lleva { $shop }, { $phone }
 # en: 15fbd9f2
 closed-thanks = El aviso { $number } queda cerrado. Escriba otra vez cuando una máquina no arranque.
 # en: af55a1ad
@@ -779,6 +795,12 @@ sheet-record = Lo encontrado y lo hecho
 sheet-too-early = Todavía no se sabe nada que poner en una hoja.
 # en: aea33d5a
 share-else = Otra cosa
+# en: 82a6d317
+circuit-supply = Alimentación
+# en: c59bdd58
+circuit-control = Mando
+# en: 075309f4
+circuit-power = Fuerza
 # en: f53a41d0
 point-cause = { $cause }: { $median }
 # en: 6c40e9ad
@@ -1002,6 +1024,10 @@ member-what = ¿Qué hay que cambiar de { $name }?
 press-make-role = Pasa a ser { $role }
 # en: 2e363ce5
 press-remove = Sacar a { $name } del taller
+# en: 7d6c67a4
+remove-sure = ¿Sacar a { $name } del taller? Sus avisos abiertos vuelven al mostrador; solo vuelve a entrar con un enlace nuevo.
+# en: a963c675
+remove-yes = Sí, sacarlo
 # en: 15e9e81e
 member-changed = Hecho. Vale desde ahora.
 # en: 78484366
@@ -1196,6 +1222,12 @@ word-forget = olvidar, olvídame, borrar mis datos
 word-export = exportar, mis datos
 # en: 331f93dd
 word-machines = mis máquinas
+# en: c8c3744e
+word-pause = pausa, espera, luego, ahora no, un momento
+# en: 28d7f0b7
+word-change = cambiar, cambiar una respuesta
+# en: 40741b48
+word-runs = ya arranca, ha arrancado, ha arrancado solo, ya funciona, vuelve a arrancar, ya está en marcha
 # en: 89790076
 word-jobs = trabajos, mis trabajos
 # en: a6ca6a04

@@ -653,8 +653,10 @@ state-charging-volts-none = Menos de 13 V
 state-charging-volts-low = De 13 a 13,7 V
 # en: 0f2a591a
 state-charging-volts-good = De 13,7 a 15 V
-# en: cf63ade0
-state-charging-volts-high = Más de 15 V
+# en: 97081356
+state-charging-volts-cold-only = De 15 a 15,3 V
+# en: a751c5f4
+state-charging-volts-high = Más de 15,3 V
 # en: cb509692
 observation-choke-flap = Mariposa del estárter al mover la palanca
 # en: c78d2a79
@@ -1641,6 +1643,20 @@ observation-rail-pressure = Presión de combustible en el aparato de diagnosis a
 state-rail-pressure-builds = Sube
 # en: 5e1dfd5d
 state-rail-pressure-too-low = Se queda baja
+# en: bf607d7c
+observation-load-test = Batería bajo carga
+# en: d9720c00
+state-load-test-passes = Aguanta
+# en: c5d50770
+state-load-test-fails = No aguanta
+# en: 45b48cfc
+observation-load-volts = Voltios de la batería al final de la prueba de carga
+# en: c87c1502
+state-load-volts-fails = Menos de 8,5 V
+# en: 5ef0f451
+state-load-volts-by-temperature = De 8,5 a 9,6 V
+# en: b18b2060
+state-load-volts-passes = Más de 9,6 V
 # en: 03f2af77
 observation-work-since = La avería y el último arreglo
 # en: c4a357b8
@@ -1923,12 +1939,6 @@ state-battery-start-volts-sags = De 8 a 9,6 V
 state-battery-start-volts-holds = De 9,6 a 11,8 V
 # en: 5449ed4b
 state-battery-start-volts-no-load = Más de 11,8 V
-# en: bf607d7c
-observation-load-test = Batería bajo carga
-# en: d9720c00
-state-load-test-passes = Aguanta
-# en: c5d50770
-state-load-test-fails = No aguanta
 # en: 63966ec4
 observation-cell-spread = Densidad del ácido, vaso más alto menos el más bajo
 # en: 5a89390e
@@ -2004,8 +2014,10 @@ verdict-read-charging-charging = Carga.
 verdict-read-charging-weak = Carga poco: correa, uniones o regulador; ponga las luces y mida otra vez.
 # en: 6fa5d9f4
 verdict-read-charging-none = No carga: correa, conector, cable de excitación, fusible, y luego alternador o bobina.
-# en: 32ce764b
-verdict-read-charging-too-much = Sobrecarga en caliente: regulador o su masa. Con mucho frío puede pasarse un poco del límite de arriba.
+# en: 12c0ba30
+verdict-read-charging-cold = Normal con helada fuerte. Con calor es demasiado: regulador o su masa.
+# en: fede0436
+verdict-read-charging-too-much = Sobrecarga con cualquier tiempo: regulador o su masa.
 # en: 1162b1a3
 check-look-at-choke = Mariposa del estárter
 # en: 4b90b4a3
@@ -2764,6 +2776,28 @@ check-read-rail-pressure = Presión de combustible al girar
 check-read-rail-pressure-ask = Aparato de diagnosis puesto. ¿Sube la presión de combustible hasta el dato del fabricante al girar?
 # en: ec8ab1a8
 check-read-rail-pressure-how = Solo leer. No se abre nada del lado de alta presión.
+# en: b4731098
+check-test-under-load = Prueba de la batería bajo carga
+# en: 07e6be5d
+check-test-under-load-ask = La mitad de la corriente de arranque en frío durante 15 segundos. ¿Aguanta el límite la batería cargada?
+# en: 27510742
+check-test-under-load-how = Solo cargada al 75 por ciento o más. Límite a 12 V según la temperatura de la batería: 9,6 V de 20 grados para arriba, 9,4 a 10, 9,1 a -1, 8,9 a -7, 8,7 a -12, 8,5 a -18. La mitad o el doble a 6 o 24 V.
+# en: f8516927
+verdict-test-under-load-sound = La batería vale. Busque en uniones, motor de arranque, carga o consumo en parado.
+# en: e6f418dd
+verdict-test-under-load-worn = Si estaba bien cargada y reposada, está gastada: póngala nueva. Si no, cárguela y pruebe otra vez.
+# en: 1e95c452
+check-read-load-volts = Voltios al final de la prueba de carga
+# en: 1b206684
+check-read-load-volts-ask = ¿Voltios en los bornes al final de 15 segundos con la mitad de la corriente de arranque en frío?
+# en: a212d36f
+check-read-load-volts-how = Solo cargada al 75 por ciento o más. A 6 o 24 V, la mitad o el doble.
+# en: 7b4accc3
+verdict-read-load-volts-fit = Aguanta a cualquier temperatura.
+# en: 29f34338
+verdict-read-load-volts-judge = Juzgue según la temperatura de la batería: al menos 9,6 V de 20 grados para arriba, 9,4 a 10, 9,1 a -1, 8,9 a -7, 8,7 a -12, 8,5 a -18. La mitad o el doble a 6 o 24 V.
+# en: c21af971
+verdict-read-load-volts-worn = Demasiado bajo con cualquier tiempo: gastada si estaba cargada; si no, cárguela y pruebe otra vez.
 # en: 03f2af77
 check-ask-work-since = La avería y el último arreglo
 # en: 5c69024a
@@ -3008,16 +3042,6 @@ verdict-read-battery-start-look = Batería floja o fría, o algo que frena mucho
 verdict-read-battery-start-weak = La batería se viene abajo, o el motor de arranque está bloqueado.
 # en: 0605c54e
 verdict-read-battery-start-no-current = Casi no pasa corriente: el circuito está cortado más adelante.
-# en: b4731098
-check-test-under-load = Prueba de la batería bajo carga
-# en: 07e6be5d
-check-test-under-load-ask = La mitad de la corriente de arranque en frío durante 15 segundos. ¿Aguanta el límite la batería cargada?
-# en: 27510742
-check-test-under-load-how = Solo cargada al 75 por ciento o más. Límite a 12 V según la temperatura de la batería: 9,6 V de 20 grados para arriba, 9,4 a 10, 9,1 a -1, 8,9 a -7, 8,7 a -12, 8,5 a -18. La mitad o el doble a 6 o 24 V.
-# en: f8516927
-verdict-test-under-load-sound = La batería vale. Busque en uniones, motor de arranque, carga o consumo en parado.
-# en: e6f418dd
-verdict-test-under-load-worn = Si estaba bien cargada y reposada, está gastada: póngala nueva. Si no, cárguela y pruebe otra vez.
 # en: 644bad52
 check-read-cells = Densidad del ácido por vasos
 # en: 88c131ce
