@@ -28,7 +28,8 @@ export type Asking =
   | { readonly about: "equipment"; readonly has?: readonly string[] }
   /** Checks and acts to look at on one walk to the machine, answered afterwards one by one. */
   | { readonly about: "trip"; readonly checks: readonly string[] }
-  | { readonly about: "photo" }
+  /** `of`: what it shall show; absent: the battery. */
+  | { readonly about: "photo"; readonly of?: string }
   | { readonly about: "urgency" }
   | { readonly about: "where" }
   | { readonly about: "phone" }

@@ -275,6 +275,8 @@ export interface RedFlag extends Titled {
   readonly emergency: boolean;
   /** Words under which it is offered on the safety screen. */
   readonly offer: boolean;
+  /** Answers that tell of it: any of these states of any of these observations. */
+  readonly seenAs: readonly StateCondition[];
   readonly source: string;
 }
 

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { Knowledge, MachineKind, Rates } from "../domain/knowledge.ts";
 import type { Problem } from "../domain/result.ts";
 import { MachineKindId } from "../domain/vocabulary.ts";
+import { onlyIf } from "./build-observation.ts";
 import type { Gathered } from "./gather.ts";
 import { normalised } from "./row.ts";
 import type { MachineFile, RatesText } from "./schema-shared.ts";
@@ -46,6 +47,7 @@ export function buildShared(gathered: Gathered): Shared {
       say: value.say,
       emergency: value.emergency,
       offer: value.offer,
+      seenAs: onlyIf(value["seen-as"]),
       source: basis,
     })),
     accessGroups: mapped(gathered.access, ({ id, value }) => ({

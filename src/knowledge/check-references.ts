@@ -2,7 +2,7 @@ import type { Problem } from "../domain/result.ts";
 import { machineKinds } from "../domain/vocabulary.ts";
 import type { Gathered } from "./gather.ts";
 import { suggestion } from "./nearest-word.ts";
-import { features, type Known, type KnownIds, list, type Report } from "./references.ts";
+import { features, type Known, type KnownIds, list, type Report, states } from "./references.ts";
 import { problemAt } from "./source-file.ts";
 import { taskReferences } from "./task-references.ts";
 
@@ -66,6 +66,9 @@ function sharedReferences(gathered: Gathered, known: KnownIds, report: Report): 
   }
   for (const place of [...gathered.tools.values(), ...gathered.access.values()]) {
     list(place, "cautions", place.value.cautions, known.hazard, report);
+  }
+  for (const place of gathered.redFlags.values()) {
+    states(place, place.value["seen-as"], gathered, report, known, "seen-as");
   }
   for (const place of gathered.hazards.values()) {
     list(place, "finds", place.value["needed-for"]?.finds, known.observation, report);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { Fuel, frequencyWords, Performer, ProcedureStep, Reporter } from "../domain/vocabulary.ts";
-import { Id, Line, listOf, Paragraph, Source, Span, Title } from "./schema-words.ts";
+import { Id, Line, listOf, OnlyIf, Paragraph, Source, Span, Title } from "./schema-words.ts";
 import { UrgencyText } from "./urgency.ts";
 
 const minutes = z.number().min(0).max(600);
@@ -43,6 +43,7 @@ export const RedFlagText = z.strictObject({
   say: Paragraph,
   emergency: z.boolean().default(false),
   offer: z.boolean().default(true),
+  "seen-as": OnlyIf.optional(),
   source: Source.optional(),
 });
 

@@ -21,7 +21,7 @@ const asking = exactly<Asking>()(
     about("act", { act: text, stage: z.enum(["offer", "result"]) }),
     about("equipment", { has: list(text).exactOptional() }),
     about("trip", { checks: list(text) }),
-    about("photo", {}),
+    about("photo", { of: text.exactOptional() }),
     about("urgency", {}),
     about("where", {}),
     about("phone", {}),

@@ -6,6 +6,7 @@ import { chanceWord, shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { plainReason } from "./reasons.ts";
+import { summaryButton } from "./summary.ts";
 
 /** An operator is told of three causes at most, and of none that is very unlikely. */
 const MOST_CAUSES = 3;
@@ -78,6 +79,7 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
       ...nextLines(state, desk),
       line(phrase("manual-first")),
     ],
+    buttons: [summaryButton(state)],
     endOffer: true,
   };
 }

@@ -5,6 +5,7 @@ import type { Next } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import type { Desk } from "./desk.ts";
 import { equipmentDecides } from "./equipment.ts";
+import { photoSubject } from "./photo-subject.ts";
 import { AT_MACHINE, placeOf } from "./place.ts";
 import { walkingQuestion } from "./trip.ts";
 
@@ -108,7 +109,10 @@ export function nextQuestion(state: CaseState, desk: Desk): Following {
   }
   const first = opening(state, desk);
   if (first !== null) return { kind: "ask", asking: first, aboutMore: null };
-  if (wantsPhoto(state)) return { kind: "ask", asking: { about: "photo" }, aboutMore: null };
+  if (wantsPhoto(state)) {
+    const photo: Asking = { about: "photo", of: photoSubject(state, desk) };
+    return { kind: "ask", asking: photo, aboutMore: null };
+  }
   return engineQuestion(state, desk);
 }
 

@@ -3,6 +3,7 @@ import type { CaseState } from "../domain/case-state.ts";
 import { advance } from "./advance.ts";
 import { button, type Decision, line, phrase, say, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
+import { matchTyped } from "./typed.ts";
 
 /** Shorter messages do not tell the language: names and numbers are alike in all of them. */
 const WORDS_TO_TELL = 4;
@@ -14,7 +15,11 @@ const wordsIn = (text: string) => text.split(/\s+/).filter((word) => /\p{L}/u.te
 /** The language of this message, where it is long enough to tell and not the one spoken already. */
 function newLanguage(state: CaseState, { incoming, reading }: Heard, desk: Desk): string | null {
   if (reading === null || incoming.what.kind !== "text") return null;
-  if (wordsIn(incoming.what.text) < WORDS_TO_TELL) return null;
+  const { text } = incoming.what;
+  if (wordsIn(text) < WORDS_TO_TELL) return null;
+  // Whoever types the words of a button tells nothing of their own language.
+  const open = state.open.operator;
+  if (open !== null && matchTyped(open.asking, text, { state, desk }) !== null) return null;
   const { language } = reading;
   const isNews = language !== state.operator.language || state.wrote !== null;
   return isNews && desk.shop.languages.includes(language) ? language : null;

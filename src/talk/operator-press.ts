@@ -4,6 +4,7 @@ import type { Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { raiseAlarm, standingFlag, stayStopped } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
+import { dangersTold } from "./danger-told.ts";
 import { type Decision, nothingToDo, phrase, revise, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import {
@@ -19,9 +20,11 @@ import {
 } from "./more-menu.ts";
 import { cameBack, runsAgain, staysFine } from "./outcome.ts";
 import { wantPerson } from "./person.ts";
+import { probesTold } from "./probes.ts";
 import { type Outcome, proceed } from "./proceed.ts";
 import { questionMessage, questionSlot, showCheck, wasJustAsked } from "./question.ts";
 import { whenItRuns } from "./solved.ts";
+import { sendSummary } from "./summary.ts";
 
 export interface Given {
   readonly heard: Heard;
@@ -29,7 +32,9 @@ export interface Given {
 }
 
 /** Goes on after facts; a red flag among them stops everything else, a cure ends it. */
-export function goOn(state: CaseState, outcome: Outcome, given: Given): Decision {
+export function goOn(state: CaseState, told: Outcome, given: Given): Decision {
+  const seen = dangersTold(told.happenings, state, given.desk.knowledge);
+  const outcome = { ...told, happenings: [...told.happenings, ...seen] };
   const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
   if (raised) return raiseAlarm(state, outcome.happenings, given);
   const after = advance(state, outcome.happenings, given.heard);
@@ -82,6 +87,7 @@ const menuActs: Readonly<Record<string, (state: CaseState, given: Given) => Deci
   runs: runsAgain,
   fine: staysFine,
   "came-back": cameBack,
+  summary: (state, { desk }) => sendSummary(state, desk),
   "safe-now": (state, given) =>
     proceed(state, { happenings: [{ type: "safety.answered", clear: true }], before: [] }, given),
 };
@@ -109,12 +115,22 @@ const lasting = new Set([
   "safe-now",
   "withdraw",
   "show",
+  "probes",
   "fine",
   "came-back",
+  "summary",
 ]);
 
 /** What may be pressed while a red flag stands. */
 const whileStopped = new Set(["safe-now", "person", "stop", "reopen"]);
+
+/** Where a reading was taken, told after it was. */
+function probes(state: CaseState, value: string, given: Given): Decision {
+  const told = probesTold(state, value);
+  if (told === null) return nothingToDo;
+  const toast = phrase("probes-noted");
+  return { ...goOn(state, { happenings: [told], before: [] }, given), toast };
+}
 
 /** A pressed button: believed only for the question it was made for. */
 export function press(state: CaseState, pressed: Press, given: Given): Decision {
@@ -128,6 +144,7 @@ export function press(state: CaseState, pressed: Press, given: Given): Decision 
     return { ...repeatOpen(state, toast, given), toast };
   }
   if (pressed.act === "answer") return answer(state, pressed.value ?? "", given);
+  if (pressed.act === "probes") return probes(state, pressed.value ?? "", given);
   if (pressed.act === "show") return showCheck(state, pressed.value ?? "", given.desk.knowledge);
   if (pressed.act === "withdraw") return withdraw(state, pressed.value ?? "", given);
   return menuAct(pressed.act, state, given) ?? nothingToDo;

@@ -6,12 +6,13 @@ import { advance } from "./advance.ts";
 import { standingFlag } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
 import { DONT_KNOW, SKIP } from "./choices.ts";
-import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
+import { type Decision, line, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { repeatOpen } from "./more-menu.ts";
 import { answer, type Given, goOn, menuAct, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
 import { ambiguousQuestion, matchTyped, sameWords } from "./typed.ts";
+import { typedWay } from "./typed-way.ts";
 import { dangers, factsIn, notedLines, reportWords } from "./understand.ts";
 
 const commandActs: Partial<Readonly<Record<Command, string>>> = {
@@ -90,6 +91,20 @@ function isWayOn(state: CaseState, text: string, desk: Desk): boolean {
   return sameWords(text, label);
 }
 
+/** Words that name something: a command, an answer on offer, a way out of the question. */
+function byName(state: CaseState, text: string, given: Given): Decision | null {
+  const { desk, heard } = given;
+  if (isWayOn(state, text, desk)) return menuAct("safe-now", state, given);
+  const command = heard.reading?.command ?? null;
+  const decided = command === null ? null : byCommand(state, command, given);
+  if (decided !== null) return decided;
+  const open = state.open.operator;
+  const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
+  if (typed !== null) return answer(state, typed, given);
+  const way = state.askedEver.length === 0 ? null : typedWay(text, state, desk);
+  return way === null ? null : menuAct(way, state, given);
+}
+
 /** Free words: a command, an answer to the open question, or facts of any kind. */
 export function words(state: CaseState, text: string, given: Given): Decision {
   const { heard, desk } = given;
@@ -99,13 +114,8 @@ export function words(state: CaseState, text: string, given: Given): Decision {
     return goOn(state, { happenings: heardIn(state, text, given), before: [] }, given);
   }
   if (state.interview === "paused") return wordsAfterPause(state, text, given);
-  if (isWayOn(state, text, desk)) return menuAct("safe-now", state, given) ?? nothingToDo;
-  if (reading?.command) {
-    const decided = byCommand(state, reading.command, given);
-    if (decided !== null) return decided;
-  }
-  const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
-  if (typed !== null) return answer(state, typed, given);
+  const named = byName(state, text, given);
+  if (named !== null) return named;
   const [said, ...facts] = heardIn(state, text, given);
   const odd = reading === null ? [] : implausibleLines(reading);
   const before = [...openingLines(state, desk), ...notedLines(facts, desk.knowledge), ...odd];

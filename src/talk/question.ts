@@ -110,6 +110,10 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
       return tripLines(asking, desk.knowledge);
     case "known":
       return [line(phrase("ask-kind"), "heading")];
+    case "photo":
+      return [
+        line(phrase(asking.of === undefined ? "ask-photo" : `ask-photo-${asking.of}`), "heading"),
+      ];
     case "remedy":
       return remedyLines(desk.knowledge, asking.remedy);
     default:

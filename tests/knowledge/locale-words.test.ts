@@ -44,6 +44,7 @@ const small: Knowledge = {
         say: "Go away.",
         emergency: true,
         offer: true,
+        seenAs: [],
         source: "test",
       },
     ],
