@@ -103,7 +103,7 @@ function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): Ev
   const alone = [{ key: point.id, chance: 1 }];
   return {
     kind: "reading",
-    keys: keys.length === 0 ? alone : keys,
+    keys: keys.every(({ key }) => key === point.id) ? alone : keys,
     steady: table(false),
     chatter: table(true),
   };

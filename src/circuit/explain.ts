@@ -44,22 +44,20 @@ const BLUNDER_FACTOR = 5;
 /**
  * The readings that no simulated machine which fits the other evidence could show, whatever its
  * fault: 48 V on a 12 V machine, 13 V at the starter with 6 V at the post. Where the probes were is
- * then worth asking.
+ * then worth asking. The best hypothesis speaks for all: that few faults explain a reading makes it
+ * no riddle.
  */
 export function unexplained(
   network: CircuitNetwork,
   joint: Pick<JointLikelihood, "logLikelihood">,
   evidence: readonly CircuitEvidence[],
 ): readonly ReadingEvidence[] {
-  const all = logSum(joint.logLikelihood(evidence));
+  const best = (items: readonly CircuitEvidence[]) => Math.max(...joint.logLikelihood(items));
+  const all = best(evidence);
   return evidence.filter((item, i): item is ReadingEvidence => {
     if (item.kind !== "reading") return false;
-    const others = logSum(joint.logLikelihood(evidence.toSpliced(i, 1)));
-    return all - others < Math.log(BLUNDER_FACTOR * blunderFloor(network, item));
+    return (
+      all - best(evidence.toSpliced(i, 1)) < Math.log(BLUNDER_FACTOR * blunderFloor(network, item))
+    );
   });
-}
-
-function logSum(logs: Float64Array): number {
-  const most = Math.max(...logs);
-  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0));
 }

@@ -103,6 +103,21 @@ export function channelOf(
   };
 }
 
+/** What a technician might answer next, each observation reckoned once. */
+export type Prospects = (observation: string) => Channel;
+
+/** @throws UnknownId, when it is asked about what the knowledge does not have */
+export function technicianProspects(model: Model, evidence: Evidence): Prospects {
+  const seen = seenNow(model, evidence);
+  const known = new Map<string, Channel>();
+  return (observation) => {
+    const channel =
+      known.get(observation) ?? channelOf(model, seen, { observation, reporter: "technician" });
+    known.set(observation, channel);
+    return channel;
+  };
+}
+
 function gateOf(
   model: Model,
   seen: ReadonlyMap<number, Seen>,

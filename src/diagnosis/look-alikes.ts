@@ -2,7 +2,7 @@ import type { Evidence } from "../domain/evidence.ts";
 import type { Check } from "../domain/knowledge.ts";
 import type { LookAlikes, Ranking } from "../domain/triage.ts";
 import type { Belief } from "./belief.ts";
-import { channelOf, seenNow } from "./channel.ts";
+import type { Prospects } from "./channel.ts";
 import { chanceHolds } from "./machine-condition.ts";
 import type { Model } from "./model.ts";
 
@@ -25,7 +25,7 @@ const LIKELY_ENOUGH = 0.2;
  */
 export function lookAlikes(
   model: Model,
-  given: { readonly evidence: Evidence; readonly belief: Belief },
+  given: { readonly evidence: Evidence; readonly belief: Belief; readonly prospects: Prospects },
   causes: Ranking["causes"],
 ): LookAlikes | null {
   const { probability } = given.belief;
@@ -40,25 +40,25 @@ export function lookAlikes(
     .filter(({ h }) => Math.abs(spokenFor(h) - spokenFor(leader.h)) <= ALIKE_WITHIN)
     .slice(0, MOST_ALIKE);
   if (alike.length < 2) return null;
-  const check = bestCheck(
-    model,
-    given.evidence,
-    alike.map(({ h }) => ({ h, weight: probability[h] ?? 0 })),
-  );
+  const weighed = alike.map(({ h }) => ({ h, weight: probability[h] ?? 0 }));
+  const check = bestCheck(model, given, weighed);
   return { faults: alike.map(({ fault }) => fault), check };
 }
 
 type Weighed = readonly { readonly h: number; readonly weight: number }[];
 
-function bestCheck(model: Model, evidence: Evidence, alike: Weighed): string | null {
-  const seen = seenNow(model, evidence);
+function bestCheck(
+  model: Model,
+  { evidence, prospects }: { readonly evidence: Evidence; readonly prospects: Prospects },
+  alike: Weighed,
+): string | null {
   const known = new Set(evidence.reports.map(({ observation }) => observation));
   const whole = alike.reduce((sum, { weight }) => sum + weight, 0);
   const guess = Math.max(...alike.map(({ weight }) => weight)) / whole;
   let best: { check: Check; told: number } | null = null;
   for (const check of model.knowledge.checks.values()) {
     if (known.has(check.yields) || !isOpen(model, check)) continue;
-    const channel = channelOf(model, seen, { observation: check.yields, reporter: "technician" });
+    const channel = prospects(check.yields);
     const named = channel.outcomes.map((_, outcome) =>
       Math.max(...alike.map(({ h, weight }) => weight * channel.chance(h, outcome))),
     );

@@ -1,7 +1,7 @@
 import type { Evidence } from "../domain/evidence.ts";
 import type { Ranking } from "../domain/triage.ts";
 import type { Belief } from "./belief.ts";
-import { channelOf, seenNow } from "./channel.ts";
+import type { Prospects } from "./channel.ts";
 import type { Model } from "./model.ts";
 import { type Shortlist, shortlist } from "./shortlist.ts";
 import { answersOn } from "./value.ts";
@@ -16,18 +16,17 @@ const LEAST_CHANCE = 0.02;
  */
 export function wouldChangeMind(
   model: Model,
-  evidence: Evidence,
-  belief: Belief,
+  given: { readonly evidence: Evidence; readonly belief: Belief; readonly prospects: Prospects },
 ): Ranking["wouldChangeMind"] {
+  const { evidence, belief, prospects } = given;
   const list = shortlist(model, belief.probability);
   const tally = tallyOf(model, list);
   const leader = indexOfLargest(tally(list.weights));
-  const seen = seenNow(model, evidence);
   const known = new Set(evidence.reports.map((report) => report.observation));
   let best: { observation: string; state: string; left: number } | null = null;
   for (const observation of askable(model)) {
     if (known.has(observation)) continue;
-    const channel = channelOf(model, seen, { observation, reporter: "technician" });
+    const channel = prospects(observation);
     for (const [outcome, answer] of answersOn(list, channel).entries()) {
       const state = channel.outcomes[outcome] ?? "";
       const joint = answer.map((chance, i) => chance * (list.weights[i] ?? 0));

@@ -2,6 +2,7 @@ import type { Evidence, Report } from "../domain/evidence.ts";
 import type { RankedCause, Ranking, Reason } from "../domain/triage.ts";
 import { standingReports } from "./arrange.ts";
 import { type Belief, believe, updateBelief, weighEvidence } from "./belief.ts";
+import { technicianProspects } from "./channel.ts";
 import { lookAlikes } from "./look-alikes.ts";
 import { decibans, type Marginals, marginalsOf } from "./marginals.ts";
 import { wouldChangeMind } from "./mind-changer.ts";
@@ -21,6 +22,7 @@ export function rankCauses(model: Model, evidence: Evidence, belief?: Belief): R
   const believed = belief ?? updateBelief(model, evidence);
   const all = marginalsOf(model, believed.probability);
   const contributions = contributionsOf(model, evidence);
+  const given = { evidence, belief: believed, prospects: technicianProspects(model, evidence) };
   const causes = model.hypotheses.faults
     .map((fault, index) => rankedCause(model, { fault, index, all, contributions }))
     .sort((a, b) => b.probability - a.probability || (a.fault < b.fault ? -1 : 1));
@@ -30,8 +32,8 @@ export function rankCauses(model: Model, evidence: Evidence, belief?: Belief): R
     nothingWrong: all.nothingWrong,
     doesNotFit: doesNotFit(model, evidence, believed),
     unexplained: unexplainedReadings(model, evidence),
-    alike: lookAlikes(model, { evidence, belief: believed }, causes),
-    wouldChangeMind: wouldChangeMind(model, evidence, believed),
+    alike: lookAlikes(model, given, causes),
+    wouldChangeMind: wouldChangeMind(model, given),
   };
 }
 

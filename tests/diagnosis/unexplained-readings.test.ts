@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import { createJoint } from "../../src/circuit/joint.ts";
+import { updateBelief } from "../../src/diagnosis/belief.ts";
+import { compileModel } from "../../src/diagnosis/compile.ts";
+import { unexplainedReadings } from "../../src/diagnosis/unexplained-readings.ts";
+import type { Report } from "../../src/domain/evidence.ts";
+import { circuitNamed, smallBank } from "../helpers/circuits.ts";
+import { workshop } from "../helpers/dialog.ts";
+
+const joint = createJoint([{ bank: smallBank(circuitNamed("garden-tractor"), 150), weight: 1 }]);
+const machine = { kind: "garden-tractor", fuel: "petrol", volts: 12 } as const;
+const model = compileModel(workshop.knowledge, machine, { joint: [joint] });
+const byRows = compileModel(workshop.knowledge, machine);
+
+function measured(observation: string, value: number, probes?: Report["probes"]): Report {
+  const said = { kind: "value", value } as const;
+  const report: Report = { observation, epoch: 0, reporter: "technician", said, hedge: 0 };
+  return probes === undefined ? report : { ...report, probes };
+}
+
+const odd = (...reports: Report[]) =>
+  unexplainedReadings(model, { reports, acts: [] }).map(({ observation }) => observation);
+
+describe("readings that go with no machine", () => {
+  it("are named where they cannot be: 48 V on a 12 V machine", () => {
+    expect(odd(measured("battery-rest-volts", 48))).toEqual(["battery-rest-volts"]);
+  });
+
+  it("are named where they contradict each other: 13 V at the starter, 6 V at the post", () => {
+    const post = measured("battery-start-volts", 6, "post");
+    expect(odd(post, measured("starter-start-volts", 13))).toContain("starter-start-volts");
+  });
+
+  it("are not what a fault of any kind explains", () => {
+    expect(
+      odd(measured("battery-rest-volts", 12.6), measured("battery-start-volts", 11.4)),
+    ).toEqual([]);
+    expect(odd(measured("battery-start-volts", 12.1), measured("stud-start-volts", 6.2))).toEqual(
+      [],
+    );
+  });
+
+  it("name the other place that people mean, where there is one", () => {
+    const wild = { reports: [measured("battery-rest-volts", 48)], acts: [] };
+    expect(unexplainedReadings(model, wild)[0]?.places).toEqual(["clamp"]);
+  });
+
+  it("are not looked for without a simulated circuit", () => {
+    const wild = { reports: [measured("battery-rest-volts", 48)], acts: [] };
+    expect(unexplainedReadings(byRows, wild)).toEqual([]);
+  });
+
+  it("never leave belief without a number", () => {
+    const reports = [
+      measured("battery-rest-volts", 48),
+      measured("battery-start-volts", 6),
+      measured("starter-start-volts", 13),
+    ];
+    const { probability } = updateBelief(model, { reports, acts: [] });
+    expect(probability.every((chance) => chance >= 0 && chance <= 1)).toBe(true);
+    expect(probability.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 9);
+  });
+});
+
+describe("where the probes were", () => {
+  it("decides whether 12 V while starting clears the plus clamp", () => {
+    // Behind a bad clamp the post stays high and the clamp falls: 12 V at the clamp itself clears
+    // the joint between them, 12 V at the post does not (ohm's law).
+    const chanceOf = (probes: Report["probes"]) => {
+      const start: Report = {
+        ...{ observation: "on-start", epoch: 0, reporter: "technician", hedge: 0 },
+        said: { kind: "states", weights: { "fast-clicks": 1 } },
+      };
+      const reports = [start, measured("battery-start-volts", 12.1, probes)];
+      const { probability } = updateBelief(model, { reports, acts: [] });
+      return probability[1 + model.hypotheses.faults.indexOf("plus-clamp-corroded")] ?? 0;
+    };
+    expect(chanceOf("clamp")).toBeLessThan(0.6 * chanceOf("post"));
+    expect(chanceOf("unknown")).toBeGreaterThan(chanceOf("clamp"));
+    expect(chanceOf("unknown")).toBeLessThan(chanceOf("post"));
+  });
+});
