@@ -1410,11 +1410,11 @@ state-found-bad-pto-clutch = Embrague de la toma de fuerza o pieza arrastrada
 # en: 174f637a
 observation-fuel-reaches-engine = Llega combustible al motor
 # en: 85a39ab3
-state-fuel-reaches-engine-yes = Sí
+state-fuel-reaches-engine-yes = Llega combustible
 # en: 165286e6
-state-fuel-reaches-engine-weak = Un poco
+state-fuel-reaches-engine-weak = Llega poco combustible
 # en: 1ea442a1
-state-fuel-reaches-engine-no = No
+state-fuel-reaches-engine-no = No llega combustible
 # en: a06337a5
 observation-flow-stops-at = Dónde se corta el combustible
 # en: bdf9823a
@@ -1468,19 +1468,19 @@ state-fuel-level-seen-enough = Mirado: hay bastante
 # en: 2cf40338
 state-fuel-level-said-enough = Debería haber bastante
 # en: f793de20
-state-fuel-level-low = Poco
+state-fuel-level-low = Poco combustible
 # en: c6c094bc
-state-fuel-level-empty = Vacío
+state-fuel-level-empty = Depósito vacío
 # en: b8d7d458
 observation-fuel-age = Tiempo que tiene el combustible
 # en: 1ddf3e66
-state-fuel-age-fresh = Menos de un mes
+state-fuel-age-fresh = Combustible de menos de un mes
 # en: 9a3d68e7
-state-fuel-age-months = De uno a tres meses
+state-fuel-age-months = Combustible de uno a tres meses
 # en: 5db5a615
-state-fuel-age-over-winter = De la temporada pasada
+state-fuel-age-over-winter = Combustible de la temporada pasada
 # en: 0477133a
-state-fuel-age-years = Más de un año
+state-fuel-age-years = Combustible de más de un año
 # en: 528fbed7
 observation-fuel-drips = Goteo o mancha mojada debajo de la máquina
 # en: 702ec3f2
@@ -1512,13 +1512,13 @@ state-pump-sound-rattles = Fuerte o con traqueteo
 # en: 79d709d2
 observation-last-use = Última vez que funcionó
 # en: de5d3171
-state-last-use-hours = Hace horas
+state-last-use-hours = Funcionó hace horas
 # en: 2fe62094
-state-last-use-days = Hace días
+state-last-use-days = Funcionó hace días
 # en: 131b80c1
-state-last-use-weeks = Hace semanas
+state-last-use-weeks = Funcionó hace semanas
 # en: 03f44095
-state-last-use-months = Hace meses
+state-last-use-months = Funcionó hace meses
 # en: f6687203
 observation-how-stopped = Cómo se paró la última vez
 # en: a79fd441
@@ -1586,9 +1586,9 @@ state-recent-work-deck-work = Plato de corte o toma de fuerza
 # en: c106d1c0
 observation-outdoors = Tiempo que hace donde la máquina
 # en: 0ec53894
-state-outdoors-hot = Calor
+state-outdoors-hot = Hace calor
 # en: 329d8172
-state-outdoors-mild = Templado
+state-outdoors-mild = Tiempo templado
 # en: 17636dd6
 state-outdoors-frost = Helada
 # en: af146ec5
@@ -1596,21 +1596,21 @@ state-outdoors-hard-frost = Helada fuerte
 # en: e2e66608
 observation-battery-age = Edad de la batería
 # en: 448fdac0
-state-battery-age-new = Menos de dos años
+state-battery-age-new = Batería de menos de dos años
 # en: 4824f51a
-state-battery-age-middle = De dos a cuatro años
+state-battery-age-middle = Batería de dos a cuatro años
 # en: 62aa4706
-state-battery-age-old = Más de cuatro años
+state-battery-age-old = Batería de más de cuatro años
 # en: 38a040da
 observation-battery-goes-flat = Se descarga sola la batería
 # en: 1ea442a1
-state-battery-goes-flat-no = No
+state-battery-goes-flat-no = No se descarga sola
 # en: a6b86e26
-state-battery-goes-flat-overnight = De un día para otro
+state-battery-goes-flat-overnight = Se descarga de un día para otro
 # en: f5eb5ae9
-state-battery-goes-flat-days = En unos días
+state-battery-goes-flat-days = Se descarga en unos días
 # en: 7884602e
-state-battery-goes-flat-weeks = En unas semanas
+state-battery-goes-flat-weeks = Se descarga en unas semanas
 # en: b385d200
 observation-injector-line-fuel = Combustible al aflojar un tubo de inyector
 # en: 4cf5b47b
@@ -1670,13 +1670,13 @@ state-work-since-ran-after = Funcionó bien después del arreglo
 # en: 2fc7c368
 observation-smoke = Humo del escape al dar al arranque
 # en: dc937b59
-state-smoke-none = Ninguno
+state-smoke-none = Sin humo
 # en: 3495e757
-state-smoke-white = Blanco
+state-smoke-white = Humo blanco
 # en: c6cfe6e4
-state-smoke-black = Negro
+state-smoke-black = Humo negro
 # en: ec7d56a0
-state-smoke-blue = Azul
+state-smoke-blue = Humo azul
 # en: e3bdf0b1
 observation-bangs = Petardazos por el escape o la admisión
 # en: 9f49b052
@@ -1692,7 +1692,7 @@ state-came-on-gradually = Poco a poco, en semanas
 # en: 0dac84f3
 observation-choke-effect = Qué cambia el estárter
 # en: ff718573
-state-choke-effect-no-difference = No cambia nada
+state-choke-effect-no-difference = El estárter no cambia nada
 # en: d76e2915
 state-choke-effect-only-with = Solo arranca o va con estárter
 # en: 1eae339a
@@ -1736,17 +1736,17 @@ state-on-start-starts = Arranca normal
 # en: 9bfdcd94
 observation-engine-turns = Da vueltas el motor
 # en: 06fdbec1
-state-engine-turns-normal = Sí, como siempre
+state-engine-turns-normal = Sí, el motor gira como siempre
 # en: 4f626bb6
-state-engine-turns-slow = Despacio
+state-engine-turns-slow = El motor gira despacio
 # en: 7dbe1205
-state-engine-turns-part-turn = Media vuelta o así
+state-engine-turns-part-turn = El motor da media vuelta o así
 # en: 1a4ecdf0
-state-engine-turns-no = No gira
+state-engine-turns-no = El motor no gira
 # en: 1c18c6ef
 observation-click-sound = Qué se oye en el motor de arranque
 # en: c08ebd57
-state-click-sound-none = Ningún clac
+state-click-sound-none = No se oye ningún clac
 # en: a8bed4bf
 state-click-sound-faint = Un clac flojo
 # en: 554e6eb2
@@ -1756,9 +1756,9 @@ state-click-sound-repeated = Clac una y otra vez
 # en: 0982fe21
 observation-pattern = Cuándo pasa
 # en: b5fefa23
-state-pattern-every-time = Siempre
+state-pattern-every-time = Lo hace siempre
 # en: 32921492
-state-pattern-sometimes = A ratos
+state-pattern-sometimes = Lo hace a ratos
 # en: 39174115
 state-pattern-only-hot = Solo en caliente
 # en: 2e9ff333
@@ -1772,35 +1772,35 @@ observation-lights-on = Luces con el contacto dado
 # en: 58aa311b
 state-lights-on-dead = Ninguna luz
 # en: ea53b1cb
-state-lights-on-dim = Flojas
+state-lights-on-dim = Luces flojas
 # en: 9e496b1d
-state-lights-on-normal = Tan fuertes como siempre
+state-lights-on-normal = Luces tan fuertes como siempre
 # en: e20dce69
 observation-lights-at-start = Luces al dar al arranque
 # en: fa98a8e8
-state-lights-at-start-stay-bright = Siguen fuertes
+state-lights-at-start-stay-bright = Las luces siguen fuertes
 # en: 746292d8
-state-lights-at-start-dim = Bajan
+state-lights-at-start-dim = Las luces bajan
 # en: de4c4579
-state-lights-at-start-go-out = Se apagan
+state-lights-at-start-go-out = Las luces se apagan
 # en: 1ba99ba3
 observation-controls-moved = Después de mover todos los mandos
 # en: 41f9d57c
-state-controls-moved-no-change = Sigue igual
+state-controls-moved-no-change = Mandos movidos, sigue igual
 # en: b45adc23
-state-controls-moved-then-started = Entonces arrancó
+state-controls-moved-then-started = Mandos movidos, y arrancó
 # en: 3818758b
 observation-jump-start = Con pinzas de otra batería
 # en: 3376bd93
-state-jump-start-not-tried = No probado
+state-jump-start-not-tried = Sin probar con pinzas
 # en: 5861a0d5
-state-jump-start-cured = Arrancó y siguió en marcha
+state-jump-start-cured = Con pinzas arrancó y siguió en marcha
 # en: 42c8a00f
-state-jump-start-helped-but-slow = Giró mejor, pero despacio
+state-jump-start-helped-but-slow = Con pinzas giró mejor, pero despacio
 # en: 12735f70
-state-jump-start-ran-then-died = Arrancó y luego se paró
+state-jump-start-ran-then-died = Con pinzas arrancó y luego se paró
 # en: 41f9d57c
-state-jump-start-no-change = Sigue igual
+state-jump-start-no-change = Con pinzas sigue igual
 # en: e8387507
 observation-at-machine = Está usted al lado de la máquina
 # en: 5bf4e376
@@ -2877,9 +2877,9 @@ check-how-regular = Cuándo pasa
 # en: 734e48fc
 check-how-regular-ask = ¿Lo hace siempre o solo de vez en cuando?
 # en: b5fefa23
-menu-how-regular-always = Siempre
+menu-how-regular-always = Lo hace siempre
 # en: 9b82e3be
-menu-how-regular-now-and-then = A ratos, sin regla
+menu-how-regular-now-and-then = Lo hace a ratos, sin regla
 # en: f6496e18
 menu-how-regular-weather-or-heat = Solo en caliente, en frío o con humedad
 # en: 0ba2da31
