@@ -373,6 +373,7 @@ booked = Booked: { $from } to { $until }
 not-booked = Nothing is booked
 visit-booked = Visit to case { $number }: { $from } to { $until }
 visit-unbooked = Called off: visit to case { $number }, { $from } to { $until }
+operator-arrived = { $technician } of { $shop } is at your machine now.
 operator-booked = { $shop } comes { $from } to { $until }.
 operator-unbooked = The visit { $from } to { $until } is called off. We will tell you of a new one.
 merge-which = Which case is the same trouble as { $number }? Press it, or write its number.

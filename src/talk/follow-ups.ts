@@ -1,6 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { FileRef, PlannedEffect } from "../domain/effects.ts";
 import type { FollowUp } from "../domain/follow-up.ts";
+import { line, phrase, say } from "./decision.ts";
 import { DAY, type Desk, MINUTE, machineOf } from "./desk.ts";
 import { notAtNight } from "./hours.ts";
 
@@ -65,9 +66,21 @@ function clockEffects(before: CaseState, after: CaseState, desk: Desk): PlannedE
   ];
 }
 
+/** The operator hears that somebody is at the machine now. */
+function arrivalEffects(before: CaseState, after: CaseState, { shop }: Desk): PlannedEffect[] {
+  const { technician, operator } = after;
+  const began = before.visit !== "started" && after.visit === "started";
+  if (!began || technician === null || operator.chat === "" || operator.id === technician.id) {
+    return [];
+  }
+  const words = { technician: technician.name, shop: shop.name };
+  return [say(operator, { lines: [line(phrase("operator-arrived", words))] })];
+}
+
 /**
  * What follows from a turn besides its own messages: the machine and equipment are remembered with
- * the person, new photos are looked at, and what is due later is put on the clock.
+ * the person, new photos are looked at, what is due later is put on the clock, and the operator is
+ * told of an arrival.
  * @param before the case before the turn, after: with everything that happened in it
  */
 export function followUps(before: CaseState, after: CaseState, desk: Desk): PlannedEffect[] {
@@ -76,5 +89,6 @@ export function followUps(before: CaseState, after: CaseState, desk: Desk): Plan
     ...equipmentEffects(before, after),
     ...photoEffects(before, after),
     ...clockEffects(before, after, desk),
+    ...arrivalEffects(before, after, desk),
   ];
 }

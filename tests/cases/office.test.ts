@@ -260,3 +260,13 @@ describe("the list of calls", () => {
     expect((await office.heard(DISPATCHER)).at(-1)).toContain("One case found");
   });
 });
+
+describe("what the operator hears of the visit", () => {
+  it("is that somebody is at the machine, once", async () => {
+    const { office, id } = await handed();
+    await office.pressIn(TECHNICIAN, id, "begin");
+    await office.pressIn(TECHNICIAN, id, "begin");
+    const told = (await office.heard(OPERATOR)).filter((text) => text.includes("at your machine"));
+    expect(told).toHaveLength(1);
+  });
+});
