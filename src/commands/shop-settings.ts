@@ -11,6 +11,8 @@ import { lineFinder } from "../knowledge/source-file.ts";
 
 /** The example that a new shop starts from. */
 const EXAMPLE = join("flows", "demo", "shop.yaml");
+/** Stands beside it. Its parts are invented, so a real shop names a file of its own. */
+const EXAMPLE_PARTS = "parts.csv";
 
 /** Checks the text of a settings file; every mistake comes back with its line, the first first. */
 export function parseShopSettings(text: string, file: string): Result<ShopSettings> {
@@ -56,9 +58,10 @@ export function withShopRates(knowledge: Knowledge, { rates }: ShopSettings): Kn
   return { ...knowledge, rates: { ...knowledge.rates, ...rates } };
 }
 
-/** The example as it is, for the rehearsal room. */
+/** The example with its invented parts, for the rehearsal room. */
 export function exampleSettings(root: string): Result<ShopSettings> {
-  return parseShopSettings(readFileSync(join(root, EXAMPLE), "utf8"), EXAMPLE);
+  const read = parseShopSettings(readFileSync(join(root, EXAMPLE), "utf8"), EXAMPLE);
+  return read.ok ? { ok: true, value: { ...read.value, partFile: EXAMPLE_PARTS } } : read;
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Line, Phrase } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { stateLabel } from "./choices.ts";
+import { cutWords } from "./cut-words.ts";
 import { line, phrase } from "./decision.ts";
 import { DAY, type Desk } from "./desk.ts";
 import { byRoad, placeKnown } from "./distance.ts";
@@ -11,6 +12,9 @@ import { urgencyFacts } from "./urgency.ts";
 
 /** A call that nobody took for this long is worth saying so, ms. */
 const WAITED_LONG = DAY;
+
+/** A person's own words on a slip, UTF-16 units: their first sentences. */
+export const MOST_WORDS = 280;
 
 export function headLines(state: CaseState): Line[] {
   const kind: Phrase = { know: wordKey("machine", state.machine.kind ?? "other") };
@@ -31,7 +35,7 @@ export function complaintLines(state: CaseState): Line[] {
   const said = state.words[0];
   return [
     line(phrase("slip-complaint", { what: { phrase: what } })),
-    ...(said === undefined ? [] : [line({ raw: said }, "quote")]),
+    ...(said === undefined ? [] : [line({ raw: cutWords(said, MOST_WORDS) }, "quote")]),
   ];
 }
 
@@ -67,7 +71,10 @@ export function urgentLines(state: CaseState, desk: Desk): Line[] {
       "caution",
     ),
   );
-  const words = state.urgencyWords === null ? [] : [line({ raw: state.urgencyWords }, "quote")];
+  const words =
+    state.urgencyWords === null
+      ? []
+      : [line({ raw: cutWords(state.urgencyWords, MOST_WORDS) }, "quote")];
   const wanted = state.personWanted ? [line(phrase("slip-person-wanted"), "caution")] : [];
   const idle = state.technician === null && state.closed === null;
   const since = { time: state.opened.at, style: "day-hour" } as const;
@@ -98,7 +105,9 @@ export function contactLines(state: CaseState, desk: Desk): Line[] {
   const photos = files.filter((one) => one.file.kind === "photo" && one.from === "operator").length;
   return [
     ...(state.phone === null ? [] : [line(phrase("slip-phone", { phone: state.phone }))]),
-    ...(place === undefined ? [] : [line(phrase("slip-place", { place }))]),
+    ...(place === undefined
+      ? []
+      : [line(phrase("slip-place", { place: cutWords(place, MOST_WORDS) }))]),
     ...distanceLines(state, desk),
     ...(files.length === 0 ? [] : [line(phrase("slip-files", { count: files.length, photos }))]),
     ...(payment === null

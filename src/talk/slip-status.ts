@@ -1,9 +1,11 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Arg, Button, Line } from "../domain/effects.ts";
 import { wordKey } from "../domain/knowledge.ts";
+import { cutWords } from "./cut-words.ts";
 import { button, line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { untestedLines } from "./hand-back.ts";
+import { MOST_WORDS } from "./slip-head.ts";
 
 /** Who said that they look after it, so that two do not. */
 function lookingLines(state: CaseState, desk: Desk): Line[] {
@@ -36,7 +38,8 @@ function statusLine(state: CaseState, desk: Desk): Line {
 }
 
 function missingWords(missing: string, desk: Desk): Arg {
-  return desk.knowledge.parts.has(missing) ? { know: wordKey("part", missing) } : missing;
+  const isPart = desk.knowledge.parts.has(missing);
+  return isPart ? { know: wordKey("part", missing) } : cutWords(missing, MOST_WORDS);
 }
 
 /** What is open about the case besides its cause: a question, a booking, what is missing. */
@@ -44,7 +47,9 @@ function openLines(state: CaseState, desk: Desk): Line[] {
   const { booked, askedBack } = state;
   const missing = state.cutShort.at(-1);
   return [
-    ...(askedBack === null ? [] : [line(phrase("slip-asked", { question: askedBack.text }))]),
+    ...(askedBack === null
+      ? []
+      : [line(phrase("slip-asked", { question: cutWords(askedBack.text, MOST_WORDS) }))]),
     ...(booked === null
       ? []
       : [

@@ -5,6 +5,7 @@ import type { Triage } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { shownChance } from "./chance.ts";
 import { stateLabel } from "./choices.ts";
+import { cutWords } from "./cut-words.ts";
 import { button, line, phrase, revise, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { alikeLines } from "./look-alikes.ts";
@@ -14,23 +15,31 @@ import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
 import { reasonLines } from "./reasons.ts";
 import { kitLines } from "./slip.ts";
+import { MOST_WORDS } from "./slip-head.ts";
 
 const CAUSES_ON_SHEET = 6;
+const NOTES_ON_SHEET = 3;
 const PLAN_ON_SHEET = { steps: 8, turnings: 2 };
 
 function headLines(state: CaseState): Line[] {
   const machine = { know: wordKey("machine", state.machine.kind ?? "other") };
   const symptom = plainState(state, ON_START);
   const complaint = symptom === null ? phrase("symptom-unknown") : stateLabel(ON_START, symptom);
-  const words = state.words.slice(0, 3).map((text) => line({ raw: text }, "quote"));
+  const words = state.words
+    .slice(0, 3)
+    .map((text) => line({ raw: cutWords(text, MOST_WORDS / 2) }, "quote"));
   const place = state.where?.words;
   return [
     line(phrase("sheet-title", { number: state.id, machine }), "heading"),
     line(phrase("slip-complaint", { what: { phrase: complaint } })),
     ...words,
-    ...(place === undefined ? [] : [line(phrase("slip-place", { place }))]),
+    ...(place === undefined
+      ? []
+      : [line(phrase("slip-place", { place: cutWords(place, MOST_WORDS) }))]),
     ...(state.phone === null ? [] : [line(phrase("slip-phone", { phone: state.phone }))]),
-    ...state.notes.map((note) => line(phrase("sheet-note", { note: note.text }))),
+    ...state.notes
+      .slice(-NOTES_ON_SHEET)
+      .map((note) => line(phrase("sheet-note", { note: cutWords(note.text, MOST_WORDS / 2) }))),
   ];
 }
 
