@@ -1,3 +1,4 @@
+import type { ReadingRange } from "../domain/circuit.ts";
 import type { Ranked } from "./ranked.ts";
 
 const CAUSES = 8;
@@ -22,6 +23,7 @@ export function rankedText(ranked: Ranked): string {
   lines.push(`  ${percent(ranked.somethingElse)}  something else`);
   lines.push(`  ${percent(ranked.nothingWrong)}  nothing wrong any more`);
   if (ranked.lookAlike !== null) lines.push(alikeLine(ranked, ranked.lookAlike));
+  for (const reading of ranked.readings) lines.push(readingLine(ranked, reading));
   for (const { name, value, unit } of ranked.unexplained) {
     lines.push(
       `  Does not go with the other readings: ${name}, ${value} ${unit}; where were the probes?`,
@@ -48,4 +50,16 @@ function alikeLine(ranked: Ranked, alike: NonNullable<Ranked["lookAlike"]>): str
   const names = alike.causes.map((id) => ranked.causes.find((one) => one.id === id)?.name ?? id);
   const by = alike.separatedBy === null ? "" : `; what tells them apart: ${alike.separatedBy.text}`;
   return `  Not to be told apart yet: ${names.join(", ")}${by}`;
+}
+
+const range = ({ low, median, high }: ReadingRange) =>
+  `${median.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})`;
+
+function readingLine(ranked: Ranked, reading: Ranked["readings"][number]): string {
+  const { name, measured, unit, healthy, causes } = reading;
+  const beside = causes.map(({ id, expected }) => {
+    const cause = ranked.causes.find((one) => one.id === id)?.name ?? id;
+    return `; ${cause}: ${range(expected)}`;
+  });
+  return `  ${name}: ${measured} ${unit}; healthy: ${range(healthy)}${beside.join("")}`;
 }

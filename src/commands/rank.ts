@@ -10,6 +10,7 @@ import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { openStoredBanks, weatherTold } from "./circuit-banks.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
+import { readingsOut } from "./rank-readings.ts";
 import { rankedText } from "./rank-text.ts";
 import type { Ranked } from "./ranked.ts";
 import { openSpeech } from "./speech.ts";
@@ -41,9 +42,8 @@ function situationOf(read: ReadCase): Situation {
 /** Ranks one case as read. */
 export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
   const { knowledge } = model;
-  const found = triage(model, evidenceOf(read, "technician", model.knowledge), situationOf(read), {
-    seed: SEED,
-  });
+  const evidence = evidenceOf(read, "technician", model.knowledge);
+  const found = triage(model, evidence, situationOf(read), { seed: SEED });
   const cautionsOf = (hazards: readonly string[]) =>
     [...new Set(hazards)].map((id) => word(wordKey("hazard", id, "caution")));
   const steps = found.plan.steps.map((step) => stepOut(step, cautionsOf(step.hazards), word));
@@ -75,6 +75,7 @@ export function rankCase(read: ReadCase, model: Model, word: Word): Ranked {
     redFlags: flagsOf(read, knowledge, word),
     notUnderstood: read.notUnderstood,
     lookAlike: alikeOut(found.ranking.alike, word),
+    readings: readingsOut(model, evidence, { ranking: found.ranking, word }),
     unexplained: found.ranking.unexplained.map(({ observation, value }) => ({
       observation,
       name: word(wordKey("observation", observation)),

@@ -1,3 +1,5 @@
+import type { ReadingRange } from "../domain/circuit.ts";
+
 /** What `rank` prints of one case, ids with the words beside them. */
 export interface Ranked {
   readonly id: string;
@@ -45,6 +47,18 @@ export interface Ranked {
     readonly causes: readonly string[];
     readonly separatedBy: { readonly check: string; readonly text: string } | null;
   } | null;
+  /**
+   * What was measured beside what a healthy machine and the leading causes show, each by the
+   * simulated machines that fit all the other answers; empty where no circuit is simulated.
+   */
+  readonly readings: readonly {
+    readonly observation: string;
+    readonly name: string;
+    readonly measured: number;
+    readonly unit: string;
+    readonly healthy: ReadingRange;
+    readonly causes: readonly { readonly id: string; readonly expected: ReadingRange }[];
+  }[];
   /** Readings that go with no machine that shows the other readings. */
   readonly unexplained: readonly {
     readonly observation: string;

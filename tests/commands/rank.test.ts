@@ -35,6 +35,15 @@ describe("rank", () => {
     expect(out["notUnderstood"]).toContain("mood: cheerful");
   }, 60_000);
 
+  it("names causes that nothing told tells apart, with a check that would", async () => {
+    const dead = `id: dark\nmachine: { kind: compact tractor, fuel: diesel, volts: 12 }
+operator: { on-start: nothing, lights-on: dead }\n`;
+    const { lookAlike, causes } = JSON.parse((await rank(["-", "--json"], dead)).stdout);
+    expect(lookAlike.causes.length).toBeGreaterThan(1);
+    expect(lookAlike.causes[0]).toBe(causes[0].id);
+    expect(lookAlike.separatedBy.text.length).toBeGreaterThan(0);
+  }, 60_000);
+
   it("gives a list for a list, and asks the technician once there are readings", async () => {
     const visited = `${CASE}technician: { battery-rest-volts: "12.6 V" }\n`;
     const { stdout } = await rank(["-", "--json"], JSON.stringify([{ id: "a" }, { id: "b" }]));
