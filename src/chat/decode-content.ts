@@ -21,7 +21,11 @@ function words(message: Message, text: string, username: string): IncomingConten
   );
   if (command === undefined) {
     const replyTo = message.reply_to_message?.message_id;
-    return { kind: "text", text, ...(replyTo === undefined ? {} : { replyTo: String(replyTo) }) };
+    return {
+      ...{ kind: "text", text },
+      ...(replyTo === undefined ? {} : { replyTo: String(replyTo) }),
+      ...(message.forward_origin === undefined ? {} : { forwarded: true }),
+    };
   }
   const [name = "", addressee] = text.slice(1, command.length).split("@");
   if (addressee !== undefined && addressee.toLowerCase() !== username.toLowerCase()) return null;

@@ -23,7 +23,13 @@ export interface Incoming {
 }
 
 export type IncomingContent =
-  | { readonly kind: "text"; readonly text: string; readonly replyTo?: string }
+  | {
+      readonly kind: "text";
+      readonly text: string;
+      readonly replyTo?: string;
+      /** Somebody else's words, passed on. */
+      readonly forwarded?: true;
+    }
   | { readonly kind: "command"; readonly name: string; readonly argument: string }
   /** `press` is null where the data was forged or from another installation. */
   | { readonly kind: "press"; readonly press: Press | null; readonly message?: string }

@@ -78,7 +78,9 @@ function heardIn(
   { heard, desk }: Given,
 ): [CaseHappening, ...CaseHappening[]] {
   const { knowledge } = desk;
-  const reporter = operatorReporter(state);
+  const { what } = heard.incoming;
+  const isPassedOn = what.kind === "text" && what.forwarded === true;
+  const reporter = isPassedOn ? "second-hand" : operatorReporter(state);
   const facts =
     heard.reading === null ? [] : factsIn(heard.reading, { state, knowledge, reporter });
   return [{ type: "words.said", text }, ...typedFact(state, text), ...facts];

@@ -27,6 +27,17 @@ describe("what people send", () => {
     expect(Math.abs((got?.sentAt ?? 0) - before)).toBeLessThan(5000);
   });
 
+  it("is marked where it is somebody else's, passed on", async () => {
+    const got = await told(({ server }) => {
+      const person = server.person(ann);
+      person.start();
+      const { message_id: id } = person.say("it clicks");
+      person.forward(id);
+    });
+    expect(got[1]?.what).toEqual({ kind: "text", text: "it clicks" });
+    expect(got[2]?.what).toEqual({ kind: "text", text: "it clicks", forwarded: true });
+  });
+
   it("is read by its kind", async () => {
     const got = await told(({ server }) => {
       const person = server.person(ann);

@@ -122,6 +122,17 @@ describe("answers", () => {
     }
   });
 
+  it("takes words that were passed on for what somebody else says", () => {
+    const reporterOf = (forwarded: true | undefined) => {
+      const what = { kind: "text", text: "it just clicks once" } as const;
+      const dialog = begun().send(forwarded === undefined ? what : { ...what, forwarded });
+      return dialog.state.answers.find(({ report }) => report.observation === "on-start")?.report
+        .reporter;
+    };
+    expect(reporterOf(undefined)).toBe("operator");
+    expect(reporterOf(true)).toBe("second-hand");
+  });
+
   it("keeps words it does not understand and says the question again", () => {
     const dialog = begun().say("the cat sat on the mat");
     expect(dialog.last()).toContain("did not understand");
