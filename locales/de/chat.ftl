@@ -592,10 +592,10 @@ press-help = Dem Kunden etwas zum Probieren geben
 help-which = Was soll der Kunde aus Fall { $number } probieren? Er bekommt es Schritt für Schritt, mit allen Warnungen.
 # en: 6f663489
 help-none = Es ist nichts Ungefährliches mehr übrig, was der Kunde aus Fall { $number } probieren könnte.
-# en: f3e84e87
-help-choice = { $what } – behebt es: { $cures }
-# en: 900449a4
-help-choice-hides = { $what } – behebt es: { $cures }, verdeckt es nur: { $masks }
+# en: 379ecf2d
+help-choice = Behebt es, { $cures }: { $what }
+# en: 63693399
+help-choice-hides = Behebt es, { $cures }; verdeckt es nur, { $masks }: { $what }
 # en: 2bbe1866
 help-choice-only-hides = Verdeckt es nur, { $masks }: { $what }
 # en: 91db2b6d
