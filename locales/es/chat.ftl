@@ -692,6 +692,8 @@ not-booked = No hay nada acordado
 visit-booked = Visita al aviso { $number }: { $from } a { $until }
 # en: 07f27b73
 visit-unbooked = Anulada: visita al aviso { $number }, { $from } a { $until }
+# en: 2be286c6
+operator-arrived = { $technician }, de { $shop }, ya está en su máquina.
 # en: 88d9075f
 operator-booked = { $shop } irá: { $from } a { $until }.
 # en: 84ddd9e4

@@ -3130,7 +3130,7 @@ act-preheat-twice = Precalentar dos veces
 # en: bdd53d1b
 act-preheat-twice-ask = Precaliente hasta que se apague el testigo, espere cinco segundos, precaliente otra vez y arranque desde el asiento. ¿Qué pasa?
 # en: 224b1961
-act-preheat-twice-how = Medio minuto de precalentamiento como mucho en total, y nada de espráis de ninguna clase.
+act-preheat-twice-how = Medio minuto de precalentamiento como mucho en total, y nada de espray de ninguna clase.
 # en: ea62894c
 act-top-up-oil = Aceite rellenado
 # en: d5a9ae59
@@ -3991,7 +3991,7 @@ hazard-battery-acid-safe-3 = agua a mano
 # en: 9a502032
 hazard-battery-order = Primero el cable de masa
 # en: bc3479f2
-hazard-battery-order-caution = Quite primero el cable de masa de la batería y póngalo el último, y que ninguna llave toque los dos bornes.
+hazard-battery-order-caution = Quite primero el cable de masa de la batería y póngalo el último, y que ninguna herramienta toque los dos bornes.
 # en: 90738802
 hazard-battery-order-safe-1 = cable de masa fuera primero
 # en: 377d0b3b
