@@ -134,6 +134,8 @@ export interface NumberWords {
   readonly zeros: readonly ZeroWords[];
   /** Words that make the length of time before them a time ago. */
   readonly ago: readonly string[];
+  /** True where they stand in front of it: "hace tres semanas". */
+  readonly agoFirst: boolean;
   /** Words that make the month after them a time ago: "since october". */
   readonly since: readonly string[];
   /** "between 12 and 13": the words before the first and before the second number. */

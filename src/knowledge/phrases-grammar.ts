@@ -48,6 +48,7 @@ export function numbersOf(bench: Bench, file: PhrasesFile["numbers"]): NumberWor
       say: patterns(bench, say, ["numbers", "zero", unit]),
     })),
     ago: split(file.ago),
+    agoFirst: file["ago-first"],
     since: split(file.since),
     nominal: split(file.nominal),
     age: split(file.age),

@@ -63,6 +63,8 @@ const numbers = z.strictObject({
   /** Words that say a meter shows nothing, by unit: "no volts". */
   zero: z.record(z.string(), phrases).optional(),
   ago: words,
+  /** True where they stand in front of the length of time. */
+  "ago-first": z.boolean().default(false),
   since: words,
   nominal: words,
   age: words,

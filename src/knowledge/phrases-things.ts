@@ -54,9 +54,21 @@ export function thingSigns(bench: Bench, file: PhrasesFile): readonly Sign[] {
         sure: thing.sure,
         past: false,
         givesWay: false,
+        ...otherOf(observation, state, Object.keys(thing.states)),
       };
     });
   });
+}
+
+/** Of a thing with two states the one holds where the other is denied: "the tap is not open". */
+function otherOf(
+  observation: string,
+  state: string,
+  states: readonly string[],
+): Pick<Sign, "denied"> {
+  const [other, ...more] = states.filter((one) => one !== state);
+  if (other === undefined || more.length > 0) return {};
+  return { denied: { means: [{ observation, state: other }], maybe: [] } };
 }
 
 /** A clause's edge holds for a short answer alone, not for a phrase with the name before it. */

@@ -137,7 +137,8 @@ function candidatesFor(
     const words = about
       .filter(({ owner }) => !owner.rulesOut)
       .map((match) => nearness(match, isNear(match.from)));
-    const unsaid = quantity.unit === null || calledAmps ? 0 : measure.weight;
+    const doubted = about.some(({ owner }) => owner.rulesOut);
+    const unsaid = quantity.unit === null || calledAmps || doubted ? 0 : measure.weight;
     // "drops to 6" is a reading, "6" elsewhere in the sentence need not be.
     const led =
       quantity.decimal || about.some(({ owner, to }) => !owner.rulesOut && to === quantity.from);

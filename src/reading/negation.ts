@@ -21,7 +21,9 @@ export function denials<Owner>(
     const before = matches[index - 1];
     const deniedBefore = denied[index - 1] ?? false;
     const here = isDenied(text, { match, before, deniedBefore }, words);
-    denied.push(match.denied !== (here || isDeniedAfter(text, match, words)));
+    const end = matches[index + 1]?.from ?? text.tokens.length;
+    const behind = isDeniedAfter(text, { from: match.from, to: match.to, end }, words);
+    denied.push(match.denied !== (here || behind));
   });
   return denied;
 }
@@ -56,8 +58,15 @@ function isDenied<Owner>(
 /** "smoke: none", "rodents suspected, none found": at most so many words later. */
 const REACH_BACK = 3;
 
-function isDeniedAfter<Owner>(text: Clauses, match: Match<Owner>, words: GrammarWords): boolean {
-  const limit = Math.min(text.tokens.length, match.to + REACH_BACK);
+/** A match, and where the next one begins: a denial behind that is of the next. */
+interface Before {
+  readonly from: number;
+  readonly to: number;
+  readonly end: number;
+}
+
+function isDeniedAfter(text: Clauses, match: Before, words: GrammarWords): boolean {
+  const limit = Math.min(match.end, match.to + REACH_BACK);
   for (
     let at = match.to;
     at < limit && text.sentences[at] === text.sentences[match.from];

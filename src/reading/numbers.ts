@@ -29,6 +29,7 @@ interface Tables extends NumberTables {
   readonly between: ReadonlySet<string>;
   readonly betweenAnd: ReadonlySet<string>;
   readonly ago: ReadonlySet<string>;
+  readonly agoFirst: boolean;
 }
 
 /** Numbers of a text with their units, and its expressions of time, read left to right. */
@@ -51,13 +52,18 @@ export function createNumberReader(
     between: stemsOf(words.between),
     betweenAnd: stemsOf(words.betweenAnd),
     ago: stemsOf(words.ago),
+    agoFirst: words.agoFirst,
   };
   const months = new Map(
     words.months.flatMap((names, month) => names.map((name) => [stem(name), month] as const)),
   );
   const since = stemsOf(words.since);
   const quantities = (text: Clauses, now: number | null): readonly Quantity[] => {
-    const fixed = times.longest(text).map(
+    // "7 years" is a number with its unit, "years" alone an expression of time.
+    const isUnit = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
+      to - from === 1 && (text.tokens[from - 1]?.number ?? false);
+    const said = times.longest(text).filter((match) => !isUnit(match));
+    const fixed = said.map(
       ({ owner, from, to }): Quantity => ({
         value: owner.hours,
         spread: 0,
@@ -104,16 +110,27 @@ function readOne(text: Clauses, from: number, tables: Tables): Quantity | null {
   const vague = second === null && saidAbout(tokens, from, tables);
   const width = vague ? Math.abs(first.value) * ABOUT : Math.abs(last.value - first.value) / 2;
   const end = Math.max(last.to, unit?.to ?? 0);
-  const ago = scaled.unit === "h" && tables.ago.has(tokens[end]?.stem ?? "");
+  const ago =
+    scaled.unit === "h" ? agoAt(tokens, { from: vague ? from - 1 : from, end }, tables) : null;
   return {
     value: scaled.value,
     spread: width * scaled.factor,
-    unit: ago ? "ago" : scaled.unit,
+    unit: ago === null ? scaled.unit : "ago",
     saidUnit: unit?.unit ?? null,
     decimal: first.decimal || last.decimal,
     from,
-    to: ago ? end + 1 : end,
+    to: ago ?? end,
   };
+}
+
+/** Where a time ago ends; some languages put the word in front: "hace tres semanas". */
+function agoAt(
+  tokens: readonly Token[],
+  { from, end }: { readonly from: number; readonly end: number },
+  tables: Tables,
+): number | null {
+  if (tables.ago.has(tokens[end]?.stem ?? "")) return end + 1;
+  return tables.agoFirst && tables.ago.has(tokens[from - 1]?.stem ?? "") ? end : null;
 }
 
 function saidAbout(tokens: readonly Token[], from: number, tables: Tables): boolean {

@@ -46,7 +46,7 @@ export function findScopes(
     const clause = text.clauses[from] ?? 0;
     for (let at = from; at < to; at += 1) marked.add(at);
     if (owner.kind === "hedge") {
-      hedge.set(clause, Math.max(hedge.get(clause) ?? 0, owner.strength));
+      doubt(hedge, text.clauses[to - 1] ?? clause, owner.strength);
     } else if (owner.kind === "now") when.set(clause, "now");
     else if (owner.kind === "before") when.set(clause, when.get(clause) ?? "before");
     else if (owner.kind === "second-hand") others.add(text.sentences[from] ?? 0);
@@ -69,6 +69,11 @@ export function findScopes(
   const isUnreal = (token: number): boolean =>
     token >= (unreal.get(text.clauses[token] ?? 0) ?? Number.POSITIVE_INFINITY);
   return { of, isUnreal, marked };
+}
+
+/** "not sure if" ends in the word that opens the clause it doubts. */
+function doubt(hedge: Map<number, number>, clause: number, strength: number): void {
+  hedge.set(clause, Math.max(hedge.get(clause) ?? 0, strength));
 }
 
 function isTime({ owner }: Match<Marker>): boolean {
