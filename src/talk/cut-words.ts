@@ -6,7 +6,8 @@
 export function cutWords(text: string, most: number): string {
   if (text.length <= most) return text;
   const cut = text.slice(0, most - 1);
-  const atWord = cut.replace(/\s+\S*$/, "");
+  const isWhole = /\s/.test(text[most - 1] ?? "");
+  const atWord = isWhole ? cut : cut.replace(/\s+\S*$/, "");
   const kept = atWord.length > most / 2 ? atWord : cut;
   // Half of a pair of surrogates is no letter.
   return `${kept.replace(/[\uD800-\uDBFF]$/, "")}…`;

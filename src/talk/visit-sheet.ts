@@ -18,6 +18,8 @@ import { kitLines } from "./slip.ts";
 import { MOST_WORDS } from "./slip-head.ts";
 
 const CAUSES_ON_SHEET = 6;
+/** Causes of which more than one reason is told: the sheet shall stay one message. */
+const LEADERS = 3;
 const NOTES_ON_SHEET = 3;
 const PLAN_ON_SHEET = { steps: 8, turnings: 2 };
 
@@ -35,7 +37,7 @@ function headLines(state: CaseState): Line[] {
     ...words,
     ...(place === undefined
       ? []
-      : [line(phrase("slip-place", { place: cutWords(place, MOST_WORDS) }))]),
+      : [line(phrase("slip-place", { place: cutWords(place, MOST_WORDS / 2) }))]),
     ...(state.phone === null ? [] : [line(phrase("slip-phone", { phone: state.phone }))]),
     ...state.notes
       .slice(-NOTES_ON_SHEET)
@@ -45,7 +47,7 @@ function headLines(state: CaseState): Line[] {
 
 function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { ranking } = triage;
-  const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause) => [
+  const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause, rank) => [
     line(
       phrase("cause-line", {
         cause: { know: wordKey("fault", cause.fault) },
@@ -53,7 +55,7 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
       }),
       "step",
     ),
-    ...reasonLines(cause, 3, knowledge),
+    ...reasonLines(cause, rank < LEADERS ? 2 : 1, knowledge),
   ]);
   const rest = phrase("slip-rest", {
     else: { quantity: shownChance(ranking.somethingElse), unit: "percent" },
