@@ -15,6 +15,13 @@ export interface CircuitRow {
 /** Parts that carry the starter's current, cheap to follow; all others are a detour. */
 const THICK: ReadonlySet<string> = new Set(["battery", "cable", "joint", "isolator", "contact"]);
 const DETOUR = 50;
+/** Nothing is fed through a coil: the last way of all. */
+const THROUGH_COIL = 500;
+
+function priceOf({ sort }: CircuitPart): number {
+  if (sort === "coil") return THROUGH_COIL;
+  return THICK.has(sort) ? 1 : DETOUR;
+}
 
 /**
  * Lays a circuit out as rows of parts in series: supply, control and power, each with its side
@@ -106,7 +113,7 @@ function path(
     if (wanted(here)) return walkBack(here, from, arrived);
     done.add(here);
     for (const step of stepsFrom(here, parts)) {
-      const price = (cost.get(here) ?? 0) + (THICK.has(step.part.sort) ? 1 : DETOUR);
+      const price = (cost.get(here) ?? 0) + priceOf(step.part);
       if (price >= (cost.get(step.to) ?? Number.POSITIVE_INFINITY)) continue;
       cost.set(step.to, price);
       arrived.set(step.to, step);

@@ -27,6 +27,9 @@ describe("the circuit picture", () => {
       expect(power[0]?.from).toBe(circuit.reference);
       expect(power.at(-1)?.to).toBe(circuit.reference);
       expect(power.map(({ part }) => part.sort)).toContain("motor");
+      const supply = rows.find(({ kind }) => kind === "supply")?.parts ?? [];
+      expect(supply.map(({ part }) => part.sort)).toContain("fuse");
+      expect(supply.map(({ part }) => part.sort)).not.toContain("coil");
       const control = rows.find(({ kind }) => kind === "control")?.parts ?? [];
       expect(control.map(({ part }) => part.sort)).toContain("coil");
     }
