@@ -447,9 +447,9 @@ part-own-shelf = nuestro número { $number }, en almacén: { $stock }, estante {
 # en: fd39946e
 part-own-none = nuestro número { $number }, no queda ninguna
 # en: 10ec2e7e
-part-look-up-by = buscarla por el número de serie; tiene que coincidir: { $fit }
+part-look-up-by = por el número de serie; tiene que coincidir: { $fit }
 # en: eb01c38c
-part-look-up = buscarla por el número de serie
+part-look-up = por el número de serie
 # en: c1b9bf43
 kit-tools = Herramientas: { $tools }
 # en: 2f84114e
@@ -589,11 +589,11 @@ help-which = ¿Qué tiene que probar el cliente del aviso { $number }? Se le exp
 # en: 6f663489
 help-none = Ya no queda nada sin peligro que el cliente del aviso { $number } pueda probar.
 # en: 379ecf2d
-help-choice = Arregla { $cures }: { $what }
+help-choice = Arregla en un { $cures }: { $what }
 # en: 63693399
-help-choice-hides = Arregla { $cures }, tapa { $masks }: { $what }
+help-choice-hides = Arregla en un { $cures }, tapa en un { $masks }: { $what }
 # en: 2bbe1866
-help-choice-only-hides = Solo tapa { $masks }: { $what }
+help-choice-only-hides = Solo tapa en un { $masks }: { $what }
 # en: 91db2b6d
 help-over = Eso ya se probó
 # en: c15855af
