@@ -748,6 +748,8 @@ past-shop-saw = atendido
 past-case-assigned = dado a un mecánico
 # en: 8c8f071f
 past-case-taken-back = quitado al mecánico
+# en: 6095c47b
+past-visit-set-out = en camino
 # en: 8fde3304
 past-visit-started = visita empezada
 # en: 79746dec
@@ -835,6 +837,14 @@ share-only = { $chance }
 press-paper = Hoja de trabajo para imprimir
 # en: 2f7d65fe
 press-report = Parte de trabajo para imprimir
+# en: 8a9e43de
+press-set-out = Voy de camino
+# en: feb5ede8
+operator-on-the-way = { $technician }, de { $shop }, va de camino.
+# en: 4927d1bb
+told-operator = El cliente ya lo sabe
+# en: 12bdb949
+slip-set-out = { $technician } va de camino
 # en: da324e6d
 press-begin = Empezar en la máquina
 # en: b60e5c29
