@@ -64,7 +64,13 @@ function isReport(value: unknown): value is {
 }
 
 describe("whole interviews over HTTP, by buttons alone and by text alone, in three languages", () => {
-  it("all come to an end", () => expect(bad((call) => !call.ended)).toEqual([]));
+  it("all come to an end, which names the case", () => {
+    expect(bad((call) => !call.ended)).toEqual([]);
+    const isOver = ({ events }: Called) =>
+      events.some(({ type }) => type === "interview.ended" || type === "case.closed");
+    expect(bad((call) => !isOver(call))).toEqual([]);
+    expect(bad(({ id, texts }) => !texts.at(-1)?.includes(id))).toEqual([]);
+  });
 
   it("note the complaint, pressed or typed, in every language", () => {
     const lost = bad((call) => {

@@ -69,6 +69,8 @@ export interface Caller {
 /** One call, seen from outside. */
 export interface Called extends Caller {
   readonly person: Person;
+  /** The case's number. */
+  readonly id: string;
   /** What the bot wrote, as it stands in the chat at the end. */
   readonly texts: readonly string[];
   readonly ended: boolean;
@@ -94,6 +96,10 @@ function wishes({ complaint, language }: Caller, speech: Speech, { knowledge }: 
       .filter(({ states }) => told.length > 0 && states.includes("slow"))
       .map((head): Phrase => ({ know: wordKey("menu", `${id}.${head.id}`) })),
   );
+  // Two answers that are one word in English may be two in another language.
+  const unchanged = [...knowledge.observations.values()]
+    .filter(({ states }) => states.some(({ id }) => id === "no-change"))
+    .map(({ id }): Phrase => ({ know: wordKey("state", `${id}.no-change`) }));
   const phrases: Phrase[] = [
     say("answer-all-clear"),
     say("answer-safe-now"),
@@ -105,6 +111,7 @@ function wishes({ complaint, language }: Caller, speech: Speech, { knowledge }: 
     ...turnsSlowly,
     { know: wordKey("state", "at-machine.yes") },
     say("outcome-no-change"),
+    ...unchanged,
     say("equipment-none"),
     say("urgency-normal"),
     say("answer-dont-know"),
@@ -147,18 +154,26 @@ export async function playCalls(callers: readonly Caller[]) {
     languages.map((one) => [one, speech.wording.phrase({ key: "answer-more" }, one)]),
   );
 
+  /** The message with the open question: those that were answered have no buttons any more. */
+  const openFor = ({ language }: Caller, person: Person) =>
+    said(person).findLast(({ buttons }) =>
+      buttons.flat().some(({ label }) => label === more.get(language)),
+    );
+
   /** One answer, or nothing where the call is over. */
   function answer({ caller, person, wants }: (typeof calls)[number]): boolean {
-    const open = said(person).at(-1);
+    // The way to share a place stands in a message of its own, under the question; a danger that
+    // stands comes before any question.
+    const last = said(person).at(-1);
+    const stopped = last?.buttons.flat().some(({ label }) => label === wants[1]) === true;
+    const open = stopped ? last : openFor(caller, person);
     const labels = open?.buttons.flat().map(({ label }) => label) ?? [];
-    const isOver = !labels.some((label) => label === more.get(caller.language));
     const isShown = (want: string, label: string) =>
       label === want || (label.endsWith(CUT) && want.startsWith(label.slice(0, -CUT.length)));
     const want = wants.find((one) => labels.some((label) => isShown(one, label)));
     const way = labels.find((label) => want !== undefined && isShown(want, label)) ?? labels[0];
-    const isDanger = want === wants[1];
-    if (open === undefined || way === undefined || (isOver && !isDanger)) return false;
-    if (caller.manner === "text") person.say(way);
+    if (open === undefined || way === undefined) return false;
+    if (caller.manner === "text") person.say(want ?? way);
     else person.press(way, { messageId: open.id });
     return true;
   }
@@ -187,10 +202,10 @@ export async function playCalls(callers: readonly Caller[]) {
   const called = calls.map(({ caller, person }): Called => {
     const texts = said(person).map(({ text }) => text);
     const own = cases.find(({ events }) => events[0]?.operator === String(person.user.id));
-    const labels = said(person).at(-1)?.buttons.flat() ?? [];
     return {
       ...{ ...caller, person, texts, messages: texts.length, events: own?.events ?? [] },
-      ended: !labels.some(({ label }) => label === more.get(caller.language)),
+      id: own?.id ?? "none",
+      ended: openFor(caller, person) === undefined,
     };
   });
   await turnrow.stop();
