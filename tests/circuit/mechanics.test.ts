@@ -89,6 +89,24 @@ describe.each([
     }
   });
 
+  it("a jump pack on the clamps goes round a bad post joint: a good battery, and yet it helps", () => {
+    const turns = (after?: "jump") => {
+      const question = {
+        observation: "engine-turns",
+        ...(after === undefined ? {} : { after }),
+      };
+      const at = joint.hypotheses.indexOf("plus-clamp-corroded");
+      const states = joint.statesOf("engine-turns");
+      const shares = joint.predictive([], question);
+      return ["normal", "slow"].reduce(
+        (sum, state) => sum + (shares[at * states.length + states.indexOf(state)] ?? 0),
+        0,
+      );
+    };
+    // Independent prototype: turned over in 35 to 42 % as found, in 77 to 84 % with a jump pack.
+    expect(turns("jump")).toBeGreaterThan(turns() + 0.2);
+  });
+
   it("chatter at 12.6 V rest: more likely a joint than the battery", () => {
     expect(leaders(joint, [chatter, read("battery-rest-volts", 12.6)])).toEqual(["connection"]);
   });
