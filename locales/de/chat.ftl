@@ -593,11 +593,11 @@ help-which = Was soll der Kunde aus Fall { $number } probieren? Er bekommt es Sc
 # en: 6f663489
 help-none = Es ist nichts Ungefährliches mehr übrig, was der Kunde aus Fall { $number } probieren könnte.
 # en: 379ecf2d
-help-choice = Behebt es, { $cures }: { $what }
+help-choice = Behebt es ({ $cures }): { $what }
 # en: 63693399
-help-choice-hides = Behebt es, { $cures }; verdeckt es nur, { $masks }: { $what }
+help-choice-hides = Behebt es ({ $cures }), verdeckt nur ({ $masks }): { $what }
 # en: 2bbe1866
-help-choice-only-hides = Verdeckt es nur, { $masks }: { $what }
+help-choice-only-hides = Verdeckt nur ({ $masks }): { $what }
 # en: 91db2b6d
 help-over = Das wurde schon probiert
 # en: c15855af
@@ -696,6 +696,8 @@ not-booked = Kein Termin gemacht
 visit-booked = Termin zu Fall { $number }: { $from } bis { $until }
 # en: 07f27b73
 visit-unbooked = Abgesagt: Termin zu Fall { $number }, { $from } bis { $until }
+# en: 2be286c6
+operator-arrived = { $technician } von { $shop } ist jetzt an Ihrer Maschine.
 # en: 88d9075f
 operator-booked = { $shop } kommt: { $from } bis { $until }.
 # en: 84ddd9e4
