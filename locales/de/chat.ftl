@@ -464,6 +464,8 @@ slip-interview = Der Kunde antwortet noch
 slip-waiting = Wartet auf Entscheidung
 # en: 5e128c2c
 slip-assigned = Bei { $technician }
+# en: 12bdb949
+slip-set-out = { $technician } ist unterwegs
 # en: 9a23d9c3
 slip-on-site = { $technician } ist an der Maschine
 # en: 44262614
@@ -696,6 +698,10 @@ not-booked = Kein Termin gemacht
 visit-booked = Termin zu Fall { $number }: { $from } bis { $until }
 # en: 07f27b73
 visit-unbooked = Abgesagt: Termin zu Fall { $number }, { $from } bis { $until }
+# en: feb5ede8
+operator-on-the-way = { $technician } von { $shop } ist unterwegs zu Ihnen.
+# en: 4927d1bb
+told-operator = Der Kunde weiß Bescheid
 # en: 2be286c6
 operator-arrived = { $technician } von { $shop } ist jetzt an Ihrer Maschine.
 # en: 88d9075f
@@ -752,6 +758,8 @@ past-shop-saw = angenommen
 past-case-assigned = einem Monteur gegeben
 # en: 8c8f071f
 past-case-taken-back = zurückgenommen
+# en: 6095c47b
+past-visit-set-out = unterwegs
 # en: 8fde3304
 past-visit-started = an der Maschine begonnen
 # en: 79746dec
@@ -835,6 +843,8 @@ share-only = { $chance }
 press-paper = Arbeitszettel zum Drucken
 # en: 2f7d65fe
 press-report = Arbeitsbericht zum Drucken
+# en: 8a9e43de
+press-set-out = Ich bin unterwegs
 # en: da324e6d
 press-begin = An der Maschine anfangen
 # en: b60e5c29
