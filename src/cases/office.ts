@@ -50,6 +50,7 @@ const turns: Readonly<Record<Side, Turn>> = {
 /** Both sides have these: whoever was handed the case gets them as its technician. */
 const sharedActs = new Set(["files", "paper", "causes", "circuit"]);
 const visitActs = new Set([
+  "set-out",
   "begin",
   "result",
   "skip-step",

@@ -150,6 +150,8 @@ export interface CaseState {
     readonly photo: boolean;
   } | null;
   readonly booked: { readonly from: number; readonly until: number } | null;
+  /** The technician said that they are on the way; a new hand or the end of a visit clears it. */
+  readonly setOut: boolean;
   readonly payment: { readonly payer: Payer; readonly agreed: boolean } | null;
   /** Cases that were found to be the same trouble. */
   readonly tookIn: readonly string[];
@@ -230,6 +232,7 @@ export const emptyState = (id: string): CaseState => ({
   prompt: null,
   askedBack: null,
   booked: null,
+  setOut: false,
   payment: null,
   tookIn: [],
   hands: 0,

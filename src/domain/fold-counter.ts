@@ -8,6 +8,7 @@ const counterTypes = [
   "operator.replied",
   "visit.booked",
   "visit.unbooked",
+  "visit.set-out",
   "payment.told",
   "case.took-in",
   "photo.marked",
@@ -43,6 +44,7 @@ const history: ReadonlySet<CaseEvent["type"]> = new Set([
   "operator.replied",
   "visit.booked",
   "visit.unbooked",
+  "visit.set-out",
   "payment.told",
   "case.took-in",
   "photo.marked",
@@ -70,6 +72,8 @@ export function applyCounter(state: CaseState, event: CounterEvent): CaseState {
       return { ...state, prompt: null, booked: { from: event.from, until: event.until } };
     case "visit.unbooked":
       return { ...state, booked: null };
+    case "visit.set-out":
+      return { ...state, setOut: true };
     case "payment.told":
       return { ...state, payment: { payer: event.payer, agreed: event.agreed } };
     case "case.took-in":

@@ -30,6 +30,7 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
           language: event.language,
         },
         visit: "assigned",
+        setOut: false,
         hands: state.hands + 1,
       };
     case "case.taken-back":
@@ -81,6 +82,7 @@ export function applyVisit(state: CaseState, event: Visit): CaseState {
       return {
         ...state,
         visit: "assigned",
+        setOut: false,
         booked: null,
         cutShort: [...state.cutShort, event.missing],
         open: { ...state.open, technician: null },

@@ -43,6 +43,8 @@ export type ShopHappening =
       readonly until: number;
     }
   | { readonly type: "visit.unbooked" }
+  /** The technician has set out for the machine. */
+  | { readonly type: "visit.set-out" }
   | { readonly type: "payment.told"; readonly payer: Payer; readonly agreed: boolean }
   | { readonly type: "case.took-in"; readonly other: string }
   /**

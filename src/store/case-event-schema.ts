@@ -92,6 +92,7 @@ const counterEvents = [
   event("operator.replied", { text }),
   event("visit.booked", { from: z.number(), until: z.number() }),
   event("visit.unbooked", {}),
+  event("visit.set-out", {}),
   event("payment.told", { payer: z.enum(payers), agreed: z.boolean() }),
   event("case.took-in", { other: text }),
   event("photo.marked", { file: text, observation: text, state: text }),

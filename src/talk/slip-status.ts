@@ -30,7 +30,8 @@ function closedLine(state: CaseState, desk: Desk): Line {
 function statusLine(state: CaseState, desk: Desk): Line {
   if (state.closed !== null) return closedLine(state, desk);
   if (state.technician !== null) {
-    const key = state.visit === "started" ? "slip-on-site" : "slip-assigned";
+    const waiting = state.setOut ? "slip-set-out" : "slip-assigned";
+    const key = state.visit === "started" ? "slip-on-site" : waiting;
     return line(phrase(key, { technician: state.technician.name }), "heading", true);
   }
   const running = state.interview === "ended" ? "slip-waiting" : "slip-interview";

@@ -104,7 +104,9 @@ function pointLines(triage: Triage, state: CaseState, desk: Desk): Line[] {
 export function sheetMessage(state: CaseState, desk: Desk): Message {
   const triage = desk.triage(state, "technician");
   const press = (act: string) => ({ case: state.id, revision: 0, act });
-  const begin = state.visit === "started" ? [] : [button(phrase("press-begin"), press("begin"))];
+  const isThere = state.visit === "started";
+  const leave = isThere || state.setOut ? [] : [button(phrase("press-set-out"), press("set-out"))];
+  const begin = isThere ? [] : [button(phrase("press-begin"), press("begin"))];
   return {
     lines: [
       ...headLines(state),
@@ -114,6 +116,7 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
       ...kitLines(triage, state, desk),
     ],
     buttons: [
+      ...leave,
       ...begin,
       button(phrase("press-files"), press("files")),
       button(phrase("press-causes"), press("causes")),

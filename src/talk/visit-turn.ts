@@ -64,9 +64,23 @@ function undo(state: CaseState, given: Given): Decision {
   return goOn(state, [{ type: "step.undone", of }], given);
 }
 
+/** The technician sets out: the operator is told, and the counter sees it. */
+function setOut(state: CaseState, { heard, desk }: Given): Decision {
+  if (state.setOut || state.visit === "started") return nothingToDo;
+  const happenings: CaseHappening[] = [{ type: "visit.set-out" }];
+  const after = advance(state, happenings, heard);
+  const technician = state.technician?.name ?? "";
+  const told = phrase("operator-on-the-way", { technician, shop: desk.shop.name });
+  const toOperator =
+    state.operator.chat === "" ? [] : [say(state.operator, { lines: [line(told)] })];
+  const effects = [...toOperator, ...sheetEffects(after, desk), ...slipEffects(after, desk)];
+  return { happenings, effects, toast: phrase("told-operator") };
+}
+
 const plainActs: Readonly<Record<string, (state: CaseState, given: Given) => Decision>> = {
   begin: (state, given) =>
     goOn(state, state.visit === "started" ? [] : [{ type: "visit.started" }], given),
+  "set-out": setOut,
   "skip-step": skip,
   found: (state, given) => put(state, { about: "cause" }, [], given.desk),
   short: (state, given) => put(state, { about: "missing" }, [], given.desk),

@@ -78,6 +78,20 @@ describe("the technician's visit", () => {
     expect(dialog.state.revision).toBeGreaterThan(earlier);
   });
 
+  it("tells the operator once that they are on the way, and shows it at the counter", () => {
+    const dialog = handedOver();
+    const press = dialog.pressOf("I am on my way", "3");
+    dialog.send({ kind: "press", press }, "3");
+    expect(dialog.last("1")).toContain("Ilse of Hill Farm workshop is on the way");
+    const slip = () => dialog.shown.find((one) => one.slot === "slip-2")?.rendered.text ?? "";
+    expect(slip()).toContain("Ilse is on the way");
+    const told = dialog.sentToOperator;
+    dialog.send({ kind: "press", press }, "3");
+    expect(dialog.sentToOperator).toBe(told);
+    dialog.press("Start at the machine", "3");
+    expect(slip()).toContain("Ilse is on the machine");
+  });
+
   it("takes a reading back", () => {
     const dialog = begun();
     while (!dialog.last("3").includes("Type the reading"))
