@@ -1,6 +1,7 @@
 import type { Pattern } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon } from "./language.ts";
+import { createNeededWords } from "./needed-words.ts";
 import { fold } from "./tokens.ts";
 
 /** A pattern found in the text: tokens `from` (inclusive) to `to` (exclusive). */
@@ -37,6 +38,10 @@ type Piece = Words | { readonly kind: "gap"; readonly upTo: number } | { readonl
 interface Entry<Owner> {
   readonly owner: Owner;
   readonly pieces: readonly Piece[];
+  /** Numbers of the sets of words that must be there beside the first. */
+  readonly needs: readonly number[];
+  /** Stems of which one must follow the first word; null where that is not certain. */
+  readonly next: ReadonlySet<string> | null;
 }
 
 /** Stemmed patterns, looked up by their first word. */
@@ -45,9 +50,12 @@ export function createPatternIndex<Owner>(
   owned: Iterable<readonly [Owner, readonly Pattern[]]>,
 ): PatternIndex<Owner> {
   const byFirst = new Map<string, Entry<Owner>[]>();
+  const needed = createNeededWords();
   for (const [owner, patterns] of owned) {
     for (const pattern of patterns) {
-      const entry = { owner, pieces: stemPieces(lexicon, pattern) };
+      const pieces = stemPieces(lexicon, pattern);
+      const needs = [...new Set(neededSets(lexicon, pieces).map(needed.number))];
+      const entry = { owner, pieces, needs, next: nextStems(lexicon, pieces) };
       for (const first of firstStems(lexicon, entry.pieces)) {
         const there = byFirst.get(first);
         if (there === undefined) byFirst.set(first, [entry]);
@@ -57,8 +65,20 @@ export function createPatternIndex<Owner>(
   }
   const all = (text: Clauses): readonly Match<Owner>[] => {
     const found: Match<Owner>[] = [];
+    const held = needed.heldBy(text.tokens);
+    const possible = new Map<string, readonly Entry<Owner>[]>();
+    const possibleFrom = (stem: string): readonly Entry<Owner>[] => {
+      const there = possible.get(stem);
+      if (there !== undefined) return there;
+      const all = byFirst.get(stem) ?? [];
+      const left = all.filter((entry) => entry.needs.every((one) => held[one] === 1));
+      possible.set(stem, left);
+      return left;
+    };
     text.tokens.forEach((token, from) => {
-      for (const { owner, pieces } of byFirst.get(token.stem) ?? []) {
+      const follows = text.tokens[from + 1]?.stem ?? "";
+      for (const { owner, pieces, next } of possibleFrom(token.stem)) {
+        if (next !== null && !next.has(follows)) continue;
         const end = matchFrom(text, pieces, from);
         if (end !== null) found.push({ owner, from, ...end });
       }
@@ -99,14 +119,33 @@ function isExact(word: string): boolean {
   return word.startsWith("=");
 }
 
+/** For each word that may not be missing, the stems its ways of being said begin with. */
+function neededSets(lexicon: Lexicon, pieces: readonly Piece[]): readonly ReadonlySet<string>[] {
+  return pieces
+    .flatMap((piece) => (piece.kind === "words" && !piece.optional ? [piece] : []))
+    .map((piece) => new Set(startsOf(lexicon, piece)))
+    .reverse();
+}
+
+function nextStems(lexicon: Lexicon, pieces: readonly Piece[]): ReadonlySet<string> | null {
+  const [first, second] = pieces;
+  if (first?.kind !== "words" || second?.kind !== "words") return null;
+  const isOneWord = first.several.length === 0 && first.exact.size === 0;
+  if (!isOneWord || first.optional || second.optional) return null;
+  return new Set(startsOf(lexicon, second));
+}
+
+function startsOf(lexicon: Lexicon, piece: Words): readonly string[] {
+  const runs = [...piece.several, ...[...piece.exact].map(lexicon.stems)];
+  return [...piece.single, ...runs.flatMap(([stem]) => (stem === undefined ? [] : [stem]))];
+}
+
 /** Stems a match can begin with: those of the first words, and on past optional ones. */
 function firstStems(lexicon: Lexicon, pieces: readonly Piece[]): ReadonlySet<string> {
   const first = new Set<string>();
   for (const piece of pieces) {
     if (piece.kind !== "words") continue;
-    for (const stem of piece.single) first.add(stem);
-    const runs = [...piece.several, ...[...piece.exact].map(lexicon.stems)];
-    for (const [stem] of runs) if (stem !== undefined) first.add(stem);
+    for (const stem of startsOf(lexicon, piece)) first.add(stem);
     if (!piece.optional) break;
   }
   return first;

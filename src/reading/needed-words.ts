@@ -1,0 +1,38 @@
+import type { Token } from "./language.ts";
+
+/** Sets of words of which a text must hold one, each with a number; the same set has the same. */
+export interface NeededWords {
+  number(stems: ReadonlySet<string>): number;
+  /** For each number 1 where the text holds one of its words, else 0. */
+  heldBy(tokens: readonly Token[]): Uint8Array;
+}
+
+/**
+ * Most patterns are ruled out by a word that the text does not hold; looked up once for the whole
+ * text, that keeps reading fast however many patterns there are.
+ */
+export function createNeededWords(): NeededWords {
+  const numbers = new Map<string, number>();
+  const byStem = new Map<string, number[]>();
+  const number = (stems: ReadonlySet<string>): number => {
+    const key = [...stems].sort().join(" ");
+    const there = numbers.get(key);
+    if (there !== undefined) return there;
+    const next = numbers.size;
+    numbers.set(key, next);
+    for (const stem of stems) {
+      const list = byStem.get(stem);
+      if (list === undefined) byStem.set(stem, [next]);
+      else list.push(next);
+    }
+    return next;
+  };
+  const heldBy = (tokens: readonly Token[]): Uint8Array => {
+    const held = new Uint8Array(numbers.size);
+    for (const stem of new Set(tokens.map((token) => token.stem))) {
+      for (const one of byStem.get(stem) ?? []) held[one] = 1;
+    }
+    return held;
+  };
+  return { number, heldBy };
+}
