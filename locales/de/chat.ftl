@@ -177,7 +177,7 @@ photo-if-you-can = Wenn es geht, noch eines: nah heran, ruhig halten, Licht im R
 # en: 9a87f346
 ask-urgency = Wie eilig ist es?
 # en: 82e8c323
-urgency-high = Sehr: Tiere, Ernte oder Straße warten
+urgency-high = Sehr: Tiere, Ernte oder Verkehr können nicht warten
 # en: 8c515595
 urgency-normal = In den nächsten Tagen
 # en: 01e96389
@@ -441,7 +441,7 @@ plan-minutes = An der Maschine: etwa { $median }, in neun von zehn Fällen unter
 # en: b5dc11cc
 slip-kit = Einladen
 # en: 9abe7692
-kit-part = { $part } – gebraucht mit { $chance }
+kit-part = { $part } – zu { $chance } gebraucht
 # en: 5fcdba58
 kit-part-own = { $part } · { $own }
 # en: 256db2a3
@@ -457,7 +457,7 @@ part-look-up = nach Seriennummer heraussuchen
 # en: c1b9bf43
 kit-tools = Werkzeug: { $tools }
 # en: 2f84114e
-kit-covers = Damit ist die Reparatur gedeckt: { $chance }
+kit-covers = Damit gelingt die Reparatur zu { $chance }
 # en: 94544f81
 slip-interview = Der Kunde antwortet noch
 # en: d0deb6ab

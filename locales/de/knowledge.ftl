@@ -1685,7 +1685,7 @@ state-stands-level-level = Ungefähr gerade
 state-stands-level-tilted = Deutlich schief
 
 # en: e15ebece
-observation-lit-key-out = Leuchtet oder summt etwas bei abgezogenem Schlüssel?
+observation-lit-key-out = Licht oder Summen bei abgezogenem Schlüssel
 
 # en: cd18b2fb
 state-lit-key-out-dark = Alles dunkel und still
@@ -2108,7 +2108,7 @@ state-found-bad-rings = Ringe, Kolben oder Zylinder
 state-found-bad-pto-clutch = Zapfwellenkupplung oder angetriebenes Teil
 
 # en: 174f637a
-observation-fuel-reaches-engine = Kommt Kraftstoff am Motor an?
+observation-fuel-reaches-engine = Kraftstoff am Motor
 
 # en: 85a39ab3
 state-fuel-reaches-engine-yes = Ja
@@ -2147,7 +2147,7 @@ state-bowl-fuel-dirty = Wasser oder Dreck
 state-bowl-fuel-little = Fast nirgends
 
 # en: 477c1e8d
-observation-prime-fires = Zündet mit ein paar Tropfen frischem Benzin?
+observation-prime-fires = Zünden mit ein paar Tropfen frischem Benzin
 
 # en: d574b4b4
 state-prime-fires-fires-briefly = Zündet kurz
@@ -2399,7 +2399,7 @@ state-battery-age-middle = Zwei bis vier Jahre
 state-battery-age-old = Über vier Jahre
 
 # en: 38a040da
-observation-battery-goes-flat = Wird die Batterie von selbst leer?
+observation-battery-goes-flat = Ob die Batterie von selbst leer wird
 
 # en: 1ea442a1
 state-battery-goes-flat-no = Nein
@@ -2597,7 +2597,7 @@ state-on-start-keeps-cranking = Anlasser hört nicht auf
 state-on-start-starts = Springt normal an
 
 # en: 9bfdcd94
-observation-engine-turns = Dreht sich der Motor selbst?
+observation-engine-turns = Ob der Motor selbst dreht
 
 # en: 06fdbec1
 state-engine-turns-normal = Ja, so schnell wie sonst
@@ -2699,7 +2699,7 @@ state-jump-start-ran-then-died = Lief, dann ging sie aus
 state-jump-start-no-change = Keine Änderung
 
 # en: e8387507
-observation-at-machine = Sind Sie bei der Maschine?
+observation-at-machine = Bei der Maschine
 
 # en: 5bf4e376
 state-at-machine-yes = Ja, ich stehe daneben
