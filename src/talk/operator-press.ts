@@ -21,7 +21,7 @@ import {
 import { cameBack, runsAgain, staysFine } from "./outcome.ts";
 import { wantPerson } from "./person.ts";
 import { probesTold } from "./probes.ts";
-import { type Outcome, proceed } from "./proceed.ts";
+import { closeQuestion, type Outcome, proceed } from "./proceed.ts";
 import { questionMessage, questionSlot, showCheck, wasJustAsked } from "./question.ts";
 import { whenItRuns } from "./solved.ts";
 import { sendSummary } from "./summary.ts";
@@ -36,7 +36,11 @@ export function goOn(state: CaseState, told: Outcome, given: Given): Decision {
   const seen = dangersTold(told.happenings, state, given.desk.knowledge);
   const outcome = { ...told, happenings: [...told.happenings, ...seen] };
   const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
-  if (raised) return raiseAlarm(state, outcome.happenings, given);
+  if (raised) {
+    const answered = closeQuestion(state, outcome.answered, given.desk);
+    const alarm = raiseAlarm(state, outcome.happenings, given);
+    return { ...alarm, effects: [...alarm.effects, ...answered] };
+  }
   const after = advance(state, outcome.happenings, given.heard);
   if (standingFlag(after) !== null) return stayStopped(state, outcome.happenings, given);
   return whenItRuns(state, outcome, given) ?? proceed(state, outcome, given);

@@ -270,7 +270,9 @@ describe("an operator who answers anything", () => {
         dialog.press(safe ?? "");
       }
       expect(rounds).toBeLessThan(60);
-      expect(dialog.state.interview).toBe("ended");
+      // What the operator tried may have ended it before the interview was done.
+      const isSolved = dialog.state.closed?.end === "solved-by-chat";
+      expect(isSolved || dialog.state.interview === "ended").toBe(true);
       expect(dialog.last()).toContain(dialog.state.id);
     },
     60_000,
