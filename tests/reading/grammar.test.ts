@@ -3,9 +3,9 @@ import { leavesOpen, read, says } from "../helpers/english-reader.ts";
 
 describe("denial", () => {
   it.each([
-    ["not a click", ["on-start=nothing"]],
-    ["it doesn't even click", ["on-start=nothing"]],
-    ["no crank no click", ["engine-turns=no", "on-start=nothing"]],
+    ["not a click", ["click-sound=none", "on-start=nothing"]],
+    ["it doesn't even click", ["click-sound=none", "on-start=nothing"]],
+    ["no crank no click", ["click-sound=none", "engine-turns=no", "on-start=nothing"]],
     ["it isn't slow, it turns over fine", ["engine-turns=normal"]],
     ["there is no white smoke", []],
     ["the lights do not go out when I turn the key", []],
@@ -72,7 +72,10 @@ describe("contrast, sequence and time", () => {
 
   it("does not take a comparison for a fact", () => {
     expect(says("it's just as if somebody had taken the battery out")).toEqual([]);
-    expect(says("clicks like a machine gun")).toEqual(["on-start=fast-clicks"]);
+    expect(says("clicks like a machine gun")).toEqual([
+      "click-sound=repeated",
+      "on-start=fast-clicks",
+    ]);
   });
 });
 

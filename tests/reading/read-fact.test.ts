@@ -11,7 +11,7 @@ const said = (key: string, value: unknown) =>
 describe("entries of a case file", () => {
   it.each([
     ["on-start", "one-click", ["on-start=one-click"]],
-    ["on-start", "just one loud click", ["click-sound=loud", "on-start=one-click"]],
+    ["on-start", "just one loud click", ["on-start=one-click", "click-sound=loud"]],
     ["lights-on", "normal", ["lights-on=normal"]],
     ["engine-turns", "no", ["engine-turns=no"]],
     ["battery-rest-volts", "12.6 V", ["battery-rest-volts=12.6"]],
