@@ -23,7 +23,9 @@ const calls = readdirSync(HOME, { withFileTypes: true })
 
 describe("three calls for each complaint", () => {
   it.each(COMPLAINTS)("%s", (complaint) => {
-    expect(calls.filter((name) => name.replace(/-\d+$/, "") === complaint).length).toBeGreaterThan(2);
+    expect(calls.filter((name) => name.replace(/-\d+$/, "") === complaint).length).toBeGreaterThan(
+      2,
+    );
   });
 });
 

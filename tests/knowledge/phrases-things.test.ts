@@ -37,7 +37,14 @@ describe("things with their states", () => {
     expect(words(signs[1])).toEqual([
       ["fuel|petrol", "tap", "gap", "shut"],
       ["shut", "fuel|petrol", "tap"],
-      ["shut", "gap", "in|on|of|at|from|under|inside|behind|round|around", "gap", "fuel|petrol", "tap"],
+      [
+        "shut",
+        "gap",
+        "in|on|of|at|from|under|inside|behind|round|around",
+        "gap",
+        "fuel|petrol",
+        "tap",
+      ],
     ]);
     // An edge holds for the answer alone.
     expect(words(signs[0])?.flat()).not.toContain("edge");

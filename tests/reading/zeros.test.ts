@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest";
+import { read, says } from "../helpers/english-reader.ts";
+
+describe("readings of nothing told in words", () => {
+  it("are 0 in the unit of what was missing, where a place is named", () => {
+    expect(says("no volts at the solenoid small terminal on start")).toContain(
+      "trigger-start-volts=0",
+    );
+  });
+
+  it("are less sure than a number that was read off", () => {
+    const sure = (text: string) =>
+      read(text).understood.find((one) => one.observation === "trigger-start-volts")?.probability;
+    expect(sure("no volts at the solenoid small terminal on start")).toBeLessThan(
+      sure("0 volts at the solenoid small terminal on start") ?? 0,
+    );
+  });
+
+  it("are none where no place is named", () => {
+    expect(read("there is no power").understood.map((one) => one.observation)).not.toContain(
+      "battery-rest-volts",
+    );
+  });
+});
