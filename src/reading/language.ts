@@ -47,17 +47,19 @@ export function createLexicon(phrases: Phrases): Lexicon {
   const sameAs = new Map(
     [...phrases.sameAs].map(([word, words]) => [fold(word), words.map(plain)] as const),
   );
-  const words = [...patternWords(phrases), ...phrases.ordinary, ...phrases.known].map(plain);
+  const mentioned = [...patternWords(phrases), ...phrases.ordinary, ...phrases.known];
+  const words = [...new Set(mentioned)].map(plain);
   const ordinary = new Set(phrases.ordinary.map((word) => stem(plain(word))));
   const known = new Set([...words, ...[...sameAs.values()].flat()].map(stem));
   const spelling = createSpelling([...words, ...sameAs.keys()], stem);
   const expand = (folded: string): readonly string[] =>
     sameAs.get(folded) ?? sameAs.get(dropEnding(folded, phrases.endings)) ?? [folded];
-  const wordStems = (word: string): readonly string[] =>
+  const wordStems = remembering((word: string): readonly string[] =>
     fold(word)
       .split("-")
       .flatMap(expand)
-      .map((part) => stem(dropEnding(part, phrases.endings)));
+      .map((part) => stem(dropEnding(part, phrases.endings))),
+  );
   const meant = remembering((word: string): Meant => {
     const stems = wordStems(word);
     const isKnown = stems.every((part) => known.has(part));

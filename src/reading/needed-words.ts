@@ -14,11 +14,15 @@ export interface NeededWords {
 export function createNeededWords(): NeededWords {
   const numbers = new Map<string, number>();
   const byStem = new Map<string, number[]>();
+  const seen = new Map<ReadonlySet<string>, number>();
   const number = (stems: ReadonlySet<string>): number => {
+    const same = seen.get(stems);
+    if (same !== undefined) return same;
     const key = [...stems].sort().join(" ");
     const there = numbers.get(key);
+    const next = there ?? numbers.size;
+    seen.set(stems, next);
     if (there !== undefined) return there;
-    const next = numbers.size;
     numbers.set(key, next);
     for (const stem of stems) {
       const list = byStem.get(stem);

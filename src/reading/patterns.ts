@@ -30,6 +30,8 @@ interface Words {
   readonly several: readonly (readonly string[])[];
   /** Words that must stand exactly so. */
   readonly exact: ReadonlySet<string>;
+  /** Stems that any way of saying it begins with. */
+  readonly starts: ReadonlySet<string>;
   readonly optional: boolean;
 }
 
@@ -51,12 +53,13 @@ export function createPatternIndex<Owner>(
 ): PatternIndex<Owner> {
   const byFirst = new Map<string, Entry<Owner>[]>();
   const needed = createNeededWords();
+  const wordsOf = createWords(lexicon);
   for (const [owner, patterns] of owned) {
     for (const pattern of patterns) {
-      const pieces = stemPieces(lexicon, pattern);
-      const needs = [...new Set(neededSets(lexicon, pieces).map(needed.number))];
-      const entry = { owner, pieces, needs, next: nextStems(lexicon, pieces) };
-      for (const first of firstStems(lexicon, entry.pieces)) {
+      const pieces = pattern.map((piece) => (piece.kind === "words" ? wordsOf(piece) : piece));
+      const needs = [...new Set(neededSets(pieces).map(needed.number))];
+      const entry = { owner, pieces, needs, next: nextStems(pieces) };
+      for (const first of firstStems(entry.pieces)) {
         const there = byFirst.get(first);
         if (there === undefined) byFirst.set(first, [entry]);
         else there.push(entry);
@@ -104,15 +107,30 @@ function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>
   return kept.sort((a, b) => a.from - b.from);
 }
 
-function stemPieces(lexicon: Lexicon, pattern: Pattern): readonly Piece[] {
-  return pattern.map((piece): Piece => {
-    if (piece.kind !== "words") return piece;
-    const exact = new Set(piece.any.filter(isExact).map((word) => fold(word.slice(1))));
-    const stems = piece.any.filter((word) => !isExact(word)).map(lexicon.stems);
-    const single = new Set(stems.flatMap((one) => (one.length === 1 ? one : [])));
-    const several = stems.filter((one) => one.length > 1);
-    return { kind: "words", single, several, exact, optional: piece.optional };
-  });
+/** The same words stand in many patterns; they are stemmed once, so that starting stays quick. */
+function createWords(lexicon: Lexicon): (piece: WordsWritten) => Words {
+  const made = new Map<string, Words>();
+  return (piece) => {
+    const key = `${piece.optional} ${piece.any.join("|")}`;
+    const before = made.get(key);
+    if (before !== undefined) return before;
+    const words = stemmed(lexicon, piece);
+    made.set(key, words);
+    return words;
+  };
+}
+
+type WordsWritten = Extract<Pattern[number], { readonly kind: "words" }>;
+
+function stemmed(lexicon: Lexicon, piece: WordsWritten): Words {
+  const exact = new Set(piece.any.filter(isExact).map((word) => fold(word.slice(1))));
+  const stems = piece.any.filter((word) => !isExact(word)).map(lexicon.stems);
+  const single = new Set(stems.flatMap((one) => (one.length === 1 ? one : [])));
+  const several = stems.filter((one) => one.length > 1);
+  const runs = [...several, ...[...exact].map(lexicon.stems)];
+  const begins = runs.flatMap(([stem]) => (stem === undefined ? [] : [stem]));
+  const starts = new Set([...single, ...begins]);
+  return { kind: "words", single, several, exact, starts, optional: piece.optional };
 }
 
 function isExact(word: string): boolean {
@@ -120,32 +138,27 @@ function isExact(word: string): boolean {
 }
 
 /** For each word that may not be missing, the stems its ways of being said begin with. */
-function neededSets(lexicon: Lexicon, pieces: readonly Piece[]): readonly ReadonlySet<string>[] {
+function neededSets(pieces: readonly Piece[]): readonly ReadonlySet<string>[] {
   return pieces
     .flatMap((piece) => (piece.kind === "words" && !piece.optional ? [piece] : []))
-    .map((piece) => new Set(startsOf(lexicon, piece)))
+    .map((piece) => piece.starts)
     .reverse();
 }
 
-function nextStems(lexicon: Lexicon, pieces: readonly Piece[]): ReadonlySet<string> | null {
+function nextStems(pieces: readonly Piece[]): ReadonlySet<string> | null {
   const [first, second] = pieces;
   if (first?.kind !== "words" || second?.kind !== "words") return null;
   const isOneWord = first.several.length === 0 && first.exact.size === 0;
   if (!isOneWord || first.optional || second.optional) return null;
-  return new Set(startsOf(lexicon, second));
-}
-
-function startsOf(lexicon: Lexicon, piece: Words): readonly string[] {
-  const runs = [...piece.several, ...[...piece.exact].map(lexicon.stems)];
-  return [...piece.single, ...runs.flatMap(([stem]) => (stem === undefined ? [] : [stem]))];
+  return second.starts;
 }
 
 /** Stems a match can begin with: those of the first words, and on past optional ones. */
-function firstStems(lexicon: Lexicon, pieces: readonly Piece[]): ReadonlySet<string> {
+function firstStems(pieces: readonly Piece[]): ReadonlySet<string> {
   const first = new Set<string>();
   for (const piece of pieces) {
     if (piece.kind !== "words") continue;
-    for (const stem of startsOf(lexicon, piece)) first.add(stem);
+    for (const stem of piece.starts) first.add(stem);
     if (!piece.optional) break;
   }
   return first;
