@@ -1,7 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Report } from "../domain/evidence.ts";
 import type { MachineKindId } from "../domain/vocabulary.ts";
-import { minutesOnSite } from "../talk/visit-record.ts";
+import { minutesOnSite } from "../talk/minutes-on-site.ts";
 
 /** What the report and the learning need of a case. */
 export interface CaseFigures
@@ -13,6 +13,7 @@ export interface CaseFigures
   readonly openedAt: number;
   /** Repairs that did not make it run. */
   readonly triedInVain: number;
+  /** At the machine, over all visits. */
   readonly minutes: number | null;
   /** What was told before anything was done to the machine. */
   readonly reports: readonly Report[];

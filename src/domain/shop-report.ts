@@ -29,7 +29,7 @@ export interface ShopReport {
   readonly secondTrips: number;
   /** What they were missing, the commonest first. */
   readonly missing: readonly Counted[];
-  /** Medians over the visits of which both are known; null: none is. */
+  /** Medians over the cases of which both are known, each over all its visits; null: none is. */
   readonly minutes: {
     readonly visits: number;
     readonly foreseen: number | null;

@@ -4,7 +4,8 @@ import type { Arg, Button, Line, Message, PlannedEffect } from "../domain/effect
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
 import { button, type Decision, line, nothingToDo, phrase, revise } from "./decision.ts";
-import { type Desk, MINUTE } from "./desk.ts";
+import type { Desk } from "./desk.ts";
+import { minutesOnSite } from "./minutes-on-site.ts";
 import { slipEffects } from "./slip.ts";
 import type { Given } from "./visit-proceed.ts";
 
@@ -22,13 +23,6 @@ export function causeWords(state: CaseState): Arg {
   const faults = (state.confirmed?.faults ?? []).filter((fault) => fault !== "");
   if (faults.length === 0) return { phrase: { raw: state.confirmed?.words ?? "" } };
   return { list: faults.map((fault) => ({ know: wordKey("fault", fault) })) };
-}
-
-/** Minutes from the start at the machine to the end, where both are known. */
-export function minutesOnSite(state: CaseState): number | null {
-  const began = state.history.findLast((one) => one.type === "visit.started")?.at;
-  if (began === undefined || state.closed === null) return null;
-  return Math.max(1, Math.round((state.closed.at - began) / MINUTE));
 }
 
 const loadedParts = (state: CaseState, desk: Desk): string[] =>
