@@ -40,20 +40,31 @@ const DAY_MS = 24 * 60 * 60 * 1000;
 const nothingDone: ReadonlySet<string> = new Set(["called-off", "duplicate"]);
 
 /**
+ * True where the later case is about the machine of the earlier one. A machine that was told of once
+ * is remembered under the number of that case; where the later case does not say which machine it
+ * is, the same kind of the same person is taken for the same.
+ */
+function isSameMachine(earlier: CaseFigures, later: CaseFigures): boolean {
+  if (later.profile === null) return earlier.kind === later.kind;
+  return later.profile === (earlier.profile ?? earlier.id);
+}
+
+/**
  * Closed cases whose trouble came back: the same person's machine with the same complaint was
  * reported again within the window, or the operator said so.
  */
 export function comebacksIn(all: readonly CaseFigures[], windowDays: number): ReadonlySet<string> {
   const back = new Set(all.filter((one) => one.toldOfComeback).map((one) => one.id));
-  const last = new Map<string, CaseFigures>();
+  const earlier = new Map<string, CaseFigures[]>();
   for (const one of [...all].sort((a, b) => a.openedAt - b.openedAt || (a.id < b.id ? -1 : 1))) {
     const { closed, operator } = one;
     if (closed === null || nothingDone.has(closed.end) || operator === "") continue;
-    const key = [operator, one.profile ?? one.kind, closed.complaint].join("|");
-    const before = last.get(key);
+    const key = `${operator}|${closed.complaint}`;
+    const others = earlier.get(key) ?? [];
+    const before = others.findLast((other) => isSameMachine(other, one));
     const since = one.openedAt - (before?.closed?.at ?? Number.NEGATIVE_INFINITY);
     if (before !== undefined && since <= windowDays * DAY_MS) back.add(before.id);
-    last.set(key, one);
+    earlier.set(key, [...others, one]);
   }
   return back;
 }
