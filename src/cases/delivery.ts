@@ -176,7 +176,7 @@ export class Delivery {
 
 const nameOf = (error: unknown): string => (error instanceof Error ? error.name : "unknown error");
 
-/** A revision is pointless when a newer one of the same message is due already. */
+/** A revision is pointless when a newer one of the same words is due already. */
 function isSuperseded({ source, entry }: Pending, directory: Directory, clock: Clock): boolean {
   const { effect } = entry;
   if (effect.do !== "revise" || entry.part !== undefined) return false;
@@ -189,6 +189,7 @@ function isSuperseded({ source, entry }: Pending, directory: Directory, clock: C
         later.entry.sequence > entry.sequence &&
         later.entry.notBefore <= clock.now() &&
         later.entry.effect.do === "revise" &&
+        later.entry.effect.message.lines.length > 0 &&
         later.entry.effect.slot === effect.slot,
     );
 }

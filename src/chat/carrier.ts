@@ -113,7 +113,19 @@ export function createCarrier({ api, wording, codec, report, pace, print }: Carr
     }
   }
 
+  /** Takes the buttons away and leaves the words. */
+  async function silence(earlier: SentMessage | null): Promise<Carried> {
+    try {
+      if (earlier !== null) await api.editMessageReplyMarkup(earlier.chat, Number(earlier.message));
+    } catch (error) {
+      const { is } = judgeTrouble(error);
+      if (is !== "unchanged" && is !== "gone") throw error;
+    }
+    return { outcome: "done", sent: null };
+  }
+
   async function attempt(effect: Outgoing, { earlier, part }: CarryContext): Promise<Carried> {
+    if (effect.do === "revise" && effect.message.lines.length === 0) return silence(earlier);
     const rendered = wording.render(effect.message, effect.language);
     const calls = planCalls(rendered, { direct: !isGroup(effect.to.chat), encode });
     if (calls.length === 0) return { outcome: "refused", reason: "nothing to send" };

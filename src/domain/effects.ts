@@ -109,7 +109,10 @@ export type Effect =
       readonly quiet?: boolean;
     }
   | {
-      /** Changes the message last said in that slot; says it anew where there is none. */
+      /**
+       * Changes the message last said in that slot; says it anew where there is none. One without
+       * lines only takes the buttons away.
+       */
       readonly do: "revise";
       readonly to: Address;
       readonly language: string;

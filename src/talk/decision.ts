@@ -88,6 +88,10 @@ export function revise(to: Recipient, message: Message, slot: string): PlannedEf
   return { effect: { do: "revise", to: address(to), language: to.language, message, slot } };
 }
 
+/** Takes the buttons of the message last said in the slot away; its words stay as they are. */
+export const takeButtons = (to: Recipient, slot: string): PlannedEffect =>
+  revise(to, { lines: [] }, slot);
+
 /** The same without a sound: for what can wait until somebody looks. */
 export function quietly(planned: PlannedEffect): PlannedEffect {
   const { effect } = planned;

@@ -7,7 +7,7 @@ import { advance } from "./advance.ts";
 import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { operatorCheckFor } from "./next-question.ts";
-import { ask, proceed } from "./proceed.ts";
+import { ask, proceed, silenceOpen } from "./proceed.ts";
 import { questionLines, questionMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
 import { reportWords } from "./understand.ts";
@@ -63,7 +63,8 @@ export function sayOpen(state: CaseState, before: Phrase, desk: Desk): PlannedEf
   if (open === null) return [];
   const { asking, revision } = open;
   const parts = { asking, revision, aboutMore: null, before: [line(before)] };
-  return [say(state.operator, questionMessage(state, parts, desk), questionSlot(asking))];
+  const again = say(state.operator, questionMessage(state, parts, desk), questionSlot(asking));
+  return [...silenceOpen(state), again];
 }
 
 const operatorAnswers = (state: CaseState) =>
@@ -179,7 +180,8 @@ export function stopCase(state: CaseState, given: Given): Decision {
     endOffer: true,
   };
   const told = state.shopTold ? slipEffects(after, given.desk) : [];
-  return { happenings: [closed], effects: [say(state.operator, message), ...told] };
+  const effects = [...silenceOpen(state), say(state.operator, message), ...told];
+  return { happenings: [closed], effects };
 }
 
 /** Opens a stopped case again and goes on. */

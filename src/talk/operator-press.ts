@@ -37,9 +37,10 @@ export function goOn(state: CaseState, told: Outcome, given: Given): Decision {
   const outcome = { ...told, happenings: [...told.happenings, ...seen] };
   const raised = outcome.happenings.some((happening) => happening.type === "flag.raised");
   if (raised) {
-    const answered = closeQuestion(state, outcome.answered, given.desk);
+    // While a danger stands no question can be answered; it is put again once the danger is over.
+    const closed = closeQuestion(state, outcome.answered, given.desk);
     const alarm = raiseAlarm(state, outcome.happenings, given);
-    return { ...alarm, effects: [...alarm.effects, ...answered] };
+    return { ...alarm, effects: [...alarm.effects, ...closed] };
   }
   const after = advance(state, outcome.happenings, given.heard);
   if (standingFlag(after) !== null) return stayStopped(state, outcome.happenings, given);

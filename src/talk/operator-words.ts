@@ -113,7 +113,9 @@ export function words(state: CaseState, text: string, given: Given): Decision {
   const reading = heard.reading;
   const open = state.open.operator;
   if (reading !== null && dangers(reading, state, desk.knowledge).length > 0) {
-    return goOn(state, { happenings: heardIn(state, text, given), before: [] }, given);
+    const [said, ...facts] = heardIn(state, text, given);
+    const answered = answeredBy(facts, state, desk);
+    return goOn(state, { happenings: [said, ...facts], before: [], ...answered }, given);
   }
   if (state.interview === "paused") return wordsAfterPause(state, text, given);
   const named = byName(state, text, given);

@@ -4,7 +4,7 @@ import { advance } from "./advance.ts";
 import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { repeatOpen } from "./more-menu.ts";
-import { proceed } from "./proceed.ts";
+import { proceed, silenceOpen } from "./proceed.ts";
 import { slipEffects, slipReaders } from "./slip.ts";
 import { complaintOf } from "./solved.ts";
 
@@ -30,7 +30,8 @@ export function runsAgain(state: CaseState, given: Given): Decision {
     endOffer: true,
   };
   const told = state.shopTold ? slipEffects(after, given.desk) : [];
-  return { happenings: [closed], effects: [say(state.operator, message, "ending"), ...told] };
+  const said = say(state.operator, message, "ending");
+  return { happenings: [closed], effects: [...silenceOpen(state), said, ...told] };
 }
 
 /** Days after the end the machine still runs. */

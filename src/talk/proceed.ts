@@ -2,7 +2,7 @@ import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState, OpenQuestion } from "../domain/case-state.ts";
 import type { Line, Phrase, PlannedEffect } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
-import { type Decision, revise, say } from "./decision.ts";
+import { type Decision, revise, say, takeButtons } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { endingMessage } from "./ending.ts";
 import { nextQuestion } from "./next-question.ts";
@@ -20,27 +20,38 @@ export interface Outcome {
   readonly answered?: { readonly question: OpenQuestion; readonly label: Phrase };
 }
 
-/** Edits the answered question's message so that the chat reads as a record. */
+/** Takes the buttons of the open question away: another takes its place, or it is said again below. */
+export function silenceOpen({ open, operator }: CaseState): PlannedEffect[] {
+  return open.operator === null ? [] : [takeButtons(operator, questionSlot(open.operator.asking))];
+}
+
+/**
+ * Edits the answered question's message so that the chat reads as a record. Where none was answered
+ * the open one loses its buttons.
+ */
 export function closeQuestion(
   state: CaseState,
   answered: Outcome["answered"],
   desk: Desk,
 ): PlannedEffect[] {
-  if (answered === undefined) return [];
+  if (answered === undefined) return silenceOpen(state);
   const message = answeredMessage(answered.question, answered.label, desk);
   return [revise(state.operator, message, questionSlot(answered.question.asking))];
 }
 
-/** Asks one question: the event that it was asked, and the message. */
-export function ask(
-  state: CaseState,
-  parts: {
-    readonly asking: Asking;
-    readonly before: readonly Line[];
-    readonly aboutMore: number | null;
-  },
-  desk: Desk,
-): Decision {
+interface Question {
+  readonly asking: Asking;
+  readonly before: readonly Line[];
+  readonly aboutMore: number | null;
+}
+
+/** Asks one question in place of the open one: the event that it was asked, and the message. */
+export function ask(state: CaseState, parts: Question, desk: Desk): Decision {
+  const asked = put(state, parts, desk);
+  return { ...asked, effects: [...silenceOpen(state), ...asked.effects] };
+}
+
+function put(state: CaseState, parts: Question, desk: Desk): Decision {
   const revision = state.revision + 1;
   const message = questionMessage(state, { ...parts, revision }, desk);
   return {
@@ -111,17 +122,18 @@ export function proceed(
     one.type === "answer.given" ? [one.report] : [],
   );
   const odd = probesAsked(told, start.state, { reader: start.state.operator, desk });
+  const closed = closeQuestion(state, outcome.answered, desk);
   if (open !== null) {
     const still = askStill(start, open, { before: outcome.before, desk });
-    return { ...still, effects: [...odd, ...still.effects] };
+    return { ...still, effects: [...closed, ...odd, ...still.effects] };
   }
   const first = nextQuestion(start.state, desk);
   const ended = first.kind === "end" ? withEnd(start, first.because, heard) : start;
   const following = first.kind === "end" ? nextQuestion(ended.state, desk) : first;
-  const closing = [...closeQuestion(state, outcome.answered, desk), ...odd];
+  const closing = [...closed, ...odd];
   if (following.kind === "ask") {
     const parts = { ...following, before: outcome.before };
-    const asked = ask(ended.state, parts, desk);
+    const asked = put(ended.state, parts, desk);
     const after = advance(ended.state, asked.happenings, heard);
     return {
       happenings: [...ended.happenings, ...asked.happenings],

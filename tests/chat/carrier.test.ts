@@ -141,6 +141,20 @@ describe("revising", () => {
     expect(seen()[0]).toMatchObject({ text: "Lights: dim", buttons: [] });
   });
 
+  it("takes the buttons away and leaves the words, as often as it is done", async () => {
+    const { carrier, seen, sentTo } = await stage();
+    const asked = { ...lines("Ready?"), buttons: [[{ label: { raw: "Yes" }, press }]] };
+    const earlier = sentTo(await carrier.carry(say(asked), fresh));
+    for (const _ of [1, 2]) {
+      const done = await carrier.carry(revise({ lines: [] }), { earlier, part: 0 });
+      expect(done).toEqual({ outcome: "done", sent: null });
+      expect(seen().map(({ text, buttons }) => [text, buttons])).toEqual([["Ready?", []]]);
+    }
+    const none = await carrier.carry(revise({ lines: [] }), fresh);
+    expect(none).toEqual({ outcome: "done", sent: null });
+    expect(seen()).toHaveLength(1);
+  });
+
   it("takes 'not modified' for done", async () => {
     const { carrier, seen, sentTo } = await stage();
     const earlier = sentTo(await carrier.carry(say(lines("same")), fresh));

@@ -102,7 +102,11 @@ export class Dialog {
       effect.do === "revise"
         ? this.shown.findLastIndex((one) => one.to === to && one.slot === slot)
         : -1;
-    if (earlier >= 0) this.shown[earlier] = { to, slot, rendered };
+    const before = this.shown[earlier]?.rendered;
+    if (effect.do === "revise" && effect.message.lines.length === 0) {
+      if (before !== undefined)
+        this.shown[earlier] = { to, slot, rendered: { ...before, buttons: [] } };
+    } else if (earlier >= 0) this.shown[earlier] = { to, slot, rendered };
     else {
       this.shown.push({ to, slot, rendered });
       if (to === "1") this.sentToOperator += 1;

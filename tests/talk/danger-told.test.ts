@@ -33,6 +33,34 @@ describe("a danger that is pressed as an answer", () => {
     expect(dialog.state.flags).toHaveLength(1);
   });
 
+  it.each(["press", "say"] as const)("closes the question it answers (%s)", (how) => {
+    const dialog = new Dialog().say("petrol ride-on mower").press("All is safe");
+    dialog[how]("The starter will not stop");
+    expect(dialog.state.safety).toBe("not-clear");
+    const [question, ...more] = dialog.shown.filter(({ slot }) => slot?.includes("check"));
+    expect(more).toEqual([]);
+    expect(question?.rendered.buttons).toEqual([]);
+    expect(question?.rendered.text).toMatch(/: (The s|S)tarter will not stop$/);
+    dialog.press("It is safe now, go on");
+    expect(question?.rendered.buttons).toEqual([]);
+    expect(dialog.open()?.text).not.toBe(question?.rendered.text);
+  });
+
+  it("in the middle of a question leaves nothing to press but what belongs to it", () => {
+    const dialog = new Dialog().say("petrol ride-on mower").press("All is safe");
+    const asked = dialog.open()?.text ?? "";
+    dialog.say("i smell petrol, there is a puddle");
+    const acts = () =>
+      dialog.shown
+        .filter(({ to }) => to === "1")
+        .flatMap(({ rendered }) => rendered.buttons.flat().map(({ press }) => press.act));
+    expect(new Set(acts())).toEqual(new Set(["safe-now", "person"]));
+    dialog.say("It is safe now, go on");
+    expect(dialog.open()?.text).toBe(asked.split("\n\n").at(-1));
+    const answers = dialog.open()?.buttons.flat().length ?? 0;
+    expect(acts()).toHaveLength(answers + 2);
+  });
+
   it("names in the knowledge only states that exist", () => {
     for (const { seenAs } of knowledge.redFlags.values()) {
       for (const { observation, anyOf } of seenAs) {
