@@ -185,6 +185,8 @@ export interface Check extends Titled {
   /** What an operator must have: a meter, a charger or leads, a second person. */
   readonly operatorHas: readonly string[];
   readonly verdicts: readonly Verdict[];
+  /** Asked of every machine that surely or probably has the thing, worth its burden or not. */
+  readonly alwaysAsked?: boolean;
   /** Headings under which many answers are offered in two steps; empty: one step. */
   readonly menu: readonly AnswerMenu[];
   readonly photo: boolean;

@@ -34,6 +34,7 @@ export function buildCheck(place: Placed<CheckText>, shared: Cautioned): Check {
     verdicts: Object.entries(text.verdicts ?? {}).map(([id, verdict]) => ({ id, ...verdict })),
     menu: Object.entries(text.menu ?? {}).map(([id, heading]) => ({ id, ...heading })),
     photo: text.photo,
+    ...(text["always-asked"] ? { alwaysAsked: true } : {}),
     ...(text.drawing === undefined ? {} : { drawing: text.drawing }),
     source: place.basis,
   };

@@ -117,6 +117,7 @@ export const CheckText = z.strictObject({
   verdicts: z.record(Id, z.strictObject({ states: listOf(z.string()), text: Line })).optional(),
   menu: z.record(Id, z.strictObject({ title: ButtonText, states: listOf(z.string()) })).optional(),
   photo: z.boolean().default(false),
+  "always-asked": z.boolean().default(false),
   drawing: Drawing.optional(),
   source: Source.optional(),
 });
