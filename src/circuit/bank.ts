@@ -1,4 +1,4 @@
-import type { CircuitAct, CircuitNetwork, CrankSymptom } from "../domain/circuit.ts";
+import type { CircuitNetwork } from "../domain/circuit.ts";
 import { assemble } from "./assembly.ts";
 import {
   createSimulator,
@@ -8,11 +8,12 @@ import {
   type Simulator,
   startSymptom,
 } from "./attempt.ts";
+import { type ActRecord, actRecords, keysAfterActs, recordActs } from "./bank-acts.ts";
+import { type Block, SYMPTOM } from "./block.ts";
 import { changeMachine, drawMachine, type MachineFigures } from "./machine.ts";
 import {
   findGauges,
   type Gauge,
-  jumpOutcome,
   lightsAtStart,
   lightsOn,
   readGauge,
@@ -23,16 +24,13 @@ import { createRandom, type Random } from "./random.ts";
 import { choose } from "./spread.ts";
 
 /** Raised whenever equal circuits and seeds would no longer give equal machines. */
-export const BANK_VERSION = 1;
+export const BANK_VERSION = 2;
 
 /** The hypothesis that nothing is wrong with the machine. */
 export const NOTHING_WRONG = "nothing-wrong";
 
 /** Joins the two faults of a pair. */
 export const PAIR_MARK = "+";
-
-/** Acts whose effect on an attempt is simulated; bridging only weighs what somebody reports. */
-export const SIMULATED_ACTS = ["jump", "charge", "clean", "earth-lead", "bridge"] as const;
 
 /** Weather classes that a bank is built for: their middles in °C. */
 export const TEMPERATURE_BANDS = { hot: 32, mild: 20, frost: 0, "hard-frost": -15 } as const;
@@ -44,18 +42,6 @@ export const BAND_HALF_WIDTH = 4;
 export const COMPANION_SHARE = 0.25;
 /** Share of machines whose fault makes no difference that are called in all the same. */
 export const UNNOTICED_SHARE = 0.1;
-
-/** The machines of one hypothesis at one temperature band. */
-export interface Block {
-  readonly hypothesis: string;
-  readonly machines: number;
-  /** 1 where the owner would notice the fault, else 0: such machines count a tenth. */
-  readonly noticed: Uint8Array;
-  /** Code of what can be told without a meter, by observation; `after:act` for attempts after. */
-  readonly codes: Readonly<Record<string, Uint8Array>>;
-  /** Readings in steps, by test point; `point@place` for another place. */
-  readonly readings: Readonly<Record<string, Int16Array>>;
-}
 
 export interface BlockRequest {
   readonly hypothesis: string;
@@ -75,11 +61,6 @@ export function hypothesesOf(network: CircuitNetwork): readonly string[] {
   return [NOTHING_WRONG, ...network.faults.map(({ id }) => id)];
 }
 
-/** Name of the symptom of an attempt after an act. */
-export function afterKey(act: CircuitAct): string {
-  return `after:${act}`;
-}
-
 /** Makes the simulator that `simulateBlock` needs. */
 export function openSimulator(network: CircuitNetwork): Simulator {
   return createSimulator(assemble(network));
@@ -95,10 +76,11 @@ export function simulateBlock(simulator: Simulator, request: BlockRequest): Bloc
   const random = createRandom(seed, `${hypothesis}/${middle}/${helping}`);
   const gauges = findGauges(simulator.assembly);
   const block = emptyBlock(simulator, gauges, request);
+  const acts = actRecords(simulator.assembly.network, block, gauges);
   for (let i = 0; i < machines; i++) {
     const celsius = middle + kelvinAround * (2 * random.next() - 1);
     const pair = drawPair(simulator, request, random);
-    recordMachine(simulator, block, i, { ...pair, gauges, celsius, random });
+    recordMachine(simulator, block, i, { ...pair, gauges, acts, celsius, random });
   }
   return block;
 }
@@ -141,21 +123,23 @@ function emptyBlock(
   gauges: readonly Gauge[],
   { hypothesis, machines }: BlockRequest,
 ): Block {
-  const { acts } = assembly.network;
-  const named = ["symptom", "lights-on", "lights-at-start", "turns-by-hand", "jump-start"];
-  const after = SIMULATED_ACTS.filter((act) => acts[act] !== undefined).map(afterKey);
-  const keys = gauges.map(({ key }) => key);
+  const named = [SYMPTOM, "lights-on", "lights-at-start", "turns-by-hand", "jump-start"];
+  const after = keysAfterActs(assembly.network, gauges);
+  const keys = [...gauges.map(({ key }) => key), ...after.readings];
   return {
     hypothesis,
     machines,
     noticed: new Uint8Array(machines),
-    codes: Object.fromEntries([...named, ...after].map((key) => [key, new Uint8Array(machines)])),
+    codes: Object.fromEntries(
+      [...named, ...after.codes].map((key) => [key, new Uint8Array(machines)]),
+    ),
     readings: Object.fromEntries(keys.map((key) => [key, new Int16Array(machines)])),
   };
 }
 
 interface Drawn extends Twins {
   readonly gauges: readonly Gauge[];
+  readonly acts: readonly ActRecord[];
   readonly celsius: number;
   readonly random: Random;
 }
@@ -176,7 +160,7 @@ function recordMachine(simulator: Simulator, block: Block, at: number, drawn: Dr
     if (codes !== undefined) codes[at] = code;
   };
   const lights = lightsOn(machine, outcomes.on);
-  set("symptom", symptomCode(symptom, heard));
+  set(SYMPTOM, symptomCode(symptom, heard));
   set("lights-on", lights);
   set("lights-at-start", lightsAtStart(machine, outcomes.start));
   set("turns-by-hand", STATES["turns-by-hand"]?.indexOf(machine.rotor.byHand) ?? 0);
@@ -186,28 +170,5 @@ function recordMachine(simulator: Simulator, block: Block, at: number, drawn: Dr
   }
   const changed = symptom !== usual || (block.hypothesis !== NOTHING_WRONG && lights < 2);
   block.noticed[at] = changed || block.hypothesis === NOTHING_WRONG ? 1 : 0;
-  recordActs(simulator, block, at, { ...drawn, symptom, heard });
-}
-
-function recordActs(
-  simulator: Simulator,
-  block: Block,
-  at: number,
-  drawn: Drawn & { readonly symptom: CrankSymptom; readonly heard: boolean },
-): void {
-  const { assembly } = simulator;
-  const { faulty, celsius, random } = drawn;
-  for (const act of SIMULATED_ACTS) {
-    const changes = assembly.network.acts[act];
-    const codes = block.codes[afterKey(act)];
-    if (changes === undefined || codes === undefined) continue;
-    const after = changeMachine(assembly, faulty, changes, random);
-    const symptom = startSymptom(loadMachine(simulator, after, celsius));
-    codes[at] = symptomCode(symptom, drawn.heard);
-    const jumped = block.codes["jump-start"];
-    if (act === "jump" && jumped !== undefined) {
-      const charging = (faulty[assembly.slot("running", "charging")] ?? 0) / assembly.network.volts;
-      jumped[at] = jumpOutcome(drawn.symptom, symptom, charging, random.next());
-    }
-  }
+  recordActs(simulator, drawn.acts, { block, at, found: { ...drawn, symptom, heard } });
 }

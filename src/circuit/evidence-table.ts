@@ -5,7 +5,8 @@ import type {
   StateEvidence,
   TestPoint,
 } from "../domain/circuit.ts";
-import { afterKey } from "./bank.ts";
+import { litAfter, measuredAfter } from "./bank-acts.ts";
+import { afterKey, SYMPTOM } from "./block.ts";
 import { isSymptomObservation, placeKey, STATES, stepOf, symptomStates } from "./observe.ts";
 
 /** A reading's 16-bit steps are looked up in bins of 2 to this power. */
@@ -47,6 +48,8 @@ export type EvidenceTable =
       readonly kind: "reading";
       /** Where the probes may have been, with its chance. */
       readonly keys: readonly { readonly key: string; readonly chance: number }[];
+      /** The machines' symptom at the attempt that was measured. */
+      readonly symptom: string;
       /** P(reading | true value) by bin: with everything at rest, and during chatter. */
       readonly steady: Float64Array;
       readonly chatter: Float64Array;
@@ -55,10 +58,14 @@ export type EvidenceTable =
 /** Whether the simulated machines can say anything about it. */
 export function canWeigh(network: CircuitNetwork, evidence: CircuitEvidence): boolean {
   const { observation } = evidence;
-  if (evidence.kind === "reading") return network.testPoints.some(({ id }) => id === observation);
+  const { after } = evidence;
+  if (after !== undefined && network.acts[after] === undefined) return false;
+  if (evidence.kind === "reading") {
+    const point = network.testPoints.find(({ id }) => id === observation);
+    return point !== undefined && (after === undefined || measuredAfter(after, point));
+  }
   if (STATES[observation] === undefined) return false;
-  if (evidence.after === undefined) return true;
-  return isSymptomObservation(observation) && network.acts[evidence.after] !== undefined;
+  return after === undefined || isSymptomObservation(observation) || litAfter(after, observation);
 }
 
 /** Turns one item of evidence into tables for a circuit's machines. */
@@ -73,15 +80,15 @@ function tabulateState({ observation, weights, after }: StateEvidence): Evidence
   const states = STATES[observation] ?? [];
   const byState = states.map((state) => Math.max(LEAST_WEIGHT, weights[state] ?? 0));
   if (!isSymptomObservation(observation)) {
-    return { kind: "codes", key: observation, table: Float64Array.from(byState) };
+    return { kind: "codes", key: afterKey(observation, after), table: Float64Array.from(byState) };
   }
   const table = Float64Array.from(symptomStates(observation), (state) => byState[state] ?? 0);
-  return { kind: "codes", key: after === undefined ? "symptom" : afterKey(after), table };
+  return { kind: "codes", key: afterKey(SYMPTOM, after), table };
 }
 
 function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): EvidenceTable {
   const point = testPointOf(network, evidence.observation);
-  const { low, high, meterError } = evidence;
+  const { low, high, meterError, after } = evidence;
   const floor = blunderFloor(network, evidence);
   const table = (chattering: boolean) => {
     const shares = new Float64Array(BINS).fill(floor);
@@ -94,16 +101,19 @@ function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): Ev
     }
     return shares;
   };
-  const places = Object.entries(evidence.places ?? {}).filter(([, chance]) => chance > 0);
+  // After an act only the test point's own place is simulated.
+  const told = after === undefined ? (evidence.places ?? {}) : {};
+  const places = Object.entries(told).filter(([, chance]) => chance > 0);
   const whole = places.reduce((sum, [, chance]) => sum + chance, 0);
   const keys = places.map(([place, chance]) => ({
     key: point.otherPlaces[place] === undefined ? point.id : placeKey(point.id, place),
     chance: chance / whole,
   }));
-  const alone = [{ key: point.id, chance: 1 }];
+  const alone = [{ key: afterKey(point.id, after), chance: 1 }];
   return {
     kind: "reading",
     keys: keys.every(({ key }) => key === point.id) ? alone : keys,
+    symptom: afterKey(SYMPTOM, after),
     steady: table(false),
     chatter: table(true),
   };

@@ -4,7 +4,7 @@ import type {
   Question,
   ReadingRange,
 } from "../domain/circuit.ts";
-import { afterKey } from "./bank.ts";
+import { afterKey, SYMPTOM } from "./block.ts";
 import { canWeigh, tabulate } from "./evidence-table.ts";
 import { unexplained } from "./explain.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
@@ -211,7 +211,7 @@ function stateShares(
   row: Float64Array,
 ): void {
   const bySymptom = isSymptomObservation(observation) ? symptomStates(observation) : undefined;
-  const key = bySymptom === undefined ? observation : after ? afterKey(after) : "symptom";
+  const key = afterKey(bySymptom === undefined ? observation : SYMPTOM, after);
   for (const { blocks, scale } of parts) {
     for (const { block, weights, live } of blocks) {
       const codes = block.codes[key];

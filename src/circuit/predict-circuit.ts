@@ -4,7 +4,8 @@ import {
   type CrankSymptom,
   type ReadingRange,
 } from "../domain/circuit.ts";
-import { type Block, openSimulator, simulateBlock } from "./bank.ts";
+import { openSimulator, simulateBlock } from "./bank.ts";
+import type { Block } from "./block.ts";
 import { expectedRange } from "./joint-readings.ts";
 import { liveMachines, standBank, startWeights } from "./standing-bank.ts";
 

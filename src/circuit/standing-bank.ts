@@ -1,5 +1,6 @@
 import type { CircuitNetwork } from "../domain/circuit.ts";
-import { type Block, UNNOTICED_SHARE } from "./bank.ts";
+import { UNNOTICED_SHARE } from "./bank.ts";
+import { type Block, SYMPTOM } from "./block.ts";
 import { BIN_SHIFT, type EvidenceTable } from "./evidence-table.ts";
 import { CHATTER_CODE } from "./observe.ts";
 
@@ -75,7 +76,7 @@ function applyCodes(block: Block, weights: Float64Array, { key, table }: CodeTab
 }
 
 function applyReading(block: Block, weights: Float64Array, table: ReadingTable): void {
-  const { readings, chattering } = readingsOf(block, table.keys[0]?.key ?? "");
+  const { readings, chattering } = readingsOf(block, table.keys[0]?.key ?? "", table.symptom);
   for (let i = 0; i < weights.length; i++) {
     weights[i] = (weights[i] ?? 0) * lookUp(table, readings[i] ?? 0, chattering[i] ?? 0);
   }
@@ -83,7 +84,10 @@ function applyReading(block: Block, weights: Float64Array, table: ReadingTable):
 
 /** The probes may have been at several places: a mixture, machine by machine. */
 function applyPlaces(block: Block, weights: Float64Array, table: ReadingTable): void {
-  const places = table.keys.map(({ key, chance }) => ({ ...readingsOf(block, key), chance }));
+  const places = table.keys.map(({ key, chance }) => ({
+    ...readingsOf(block, key, table.symptom),
+    chance,
+  }));
   for (let i = 0; i < weights.length; i++) {
     let sum = 0;
     for (const { readings, chattering, chance } of places) {
@@ -98,10 +102,10 @@ function lookUp(table: ReadingTable, reading: number, symptom: number): number {
   return bins[reading >> BIN_SHIFT] ?? 0;
 }
 
-/** A block's readings under a key, with the machines' symptoms. */
-export function readingsOf(block: Block, key: string) {
+/** A block's readings under a key, with the machines' symptoms at that attempt. */
+export function readingsOf(block: Block, key: string, symptom: string = SYMPTOM) {
   const readings = block.readings[key];
-  const chattering = block.codes["symptom"];
+  const chattering = block.codes[symptom];
   if (readings === undefined || chattering === undefined) {
     throw new RangeError(`the bank holds no "${key}"`);
   }

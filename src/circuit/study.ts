@@ -1,5 +1,6 @@
 import type { CircuitEvidence, CircuitNetwork, JointLikelihood } from "../domain/circuit.ts";
-import { type Block, hypothesesOf, openSimulator, simulateBlock, UNNOTICED_SHARE } from "./bank.ts";
+import { hypothesesOf, openSimulator, simulateBlock, UNNOTICED_SHARE } from "./bank.ts";
+import type { Block } from "./block.ts";
 import { STATES } from "./observe.ts";
 import { createRandom, type Random } from "./random.ts";
 import { type Observer, report } from "./study-world.ts";

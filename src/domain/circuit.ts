@@ -189,6 +189,8 @@ export interface ReadingEvidence {
   readonly meterError: number;
   /** Chance of each place the probes may have been ("post", "clamp"); absent = the test point. */
   readonly places?: Readonly<Record<string, number>>;
+  /** The act it was taken after; absent = as found. */
+  readonly after?: CircuitAct;
 }
 
 /** A range of readings: median and 5–95 %. */

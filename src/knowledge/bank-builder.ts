@@ -2,8 +2,8 @@ import { existsSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
-import type { Block } from "../circuit/bank.ts";
 import { type BankRequest, bankHypotheses } from "../circuit/bank-build.ts";
+import type { Block } from "../circuit/block.ts";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import { type BankJob, runBankJob } from "./bank-job.ts";
 

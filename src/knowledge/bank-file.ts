@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
-import { BANK_VERSION, type Block } from "../circuit/bank.ts";
+import { BANK_VERSION } from "../circuit/bank.ts";
 import type { BankRequest } from "../circuit/bank-build.ts";
+import type { Block } from "../circuit/block.ts";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 
 /** First bytes of a bank file. */
@@ -76,14 +77,22 @@ export function unpackBlocks(bytes: Buffer): Block[] | undefined {
   }));
 }
 
+/** Nearly every machine keeps numbers as the file does: then they are copied whole. */
+const IS_LITTLE_ENDIAN = new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
+
 function littleEndian(list: Int16Array): Buffer {
+  if (IS_LITTLE_ENDIAN) return Buffer.from(list.buffer, list.byteOffset, list.byteLength);
   const bytes = Buffer.alloc(2 * list.length);
   list.forEach((value, i) => void bytes.writeInt16LE(value, 2 * i));
   return bytes;
 }
 
 function readInts(bytes: Buffer): Int16Array {
-  return Int16Array.from({ length: bytes.length / 2 }, (_, i) => bytes.readInt16LE(2 * i));
+  if (!IS_LITTLE_ENDIAN) {
+    return Int16Array.from({ length: bytes.length / 2 }, (_, i) => bytes.readInt16LE(2 * i));
+  }
+  // A copy, since the bytes need not lie on even addresses.
+  return new Int16Array(Uint8Array.from(bytes).buffer);
 }
 
 /** Bytes a bank takes in memory. */

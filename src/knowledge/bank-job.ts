@@ -1,5 +1,6 @@
-import { type Block, openSimulator, simulateBlock } from "../circuit/bank.ts";
+import { openSimulator, simulateBlock } from "../circuit/bank.ts";
 import { type BankRequest, blockRequest } from "../circuit/bank-build.ts";
+import type { Block } from "../circuit/block.ts";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 
 /** A share of a bank that one worker simulates. */

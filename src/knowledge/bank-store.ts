@@ -1,7 +1,7 @@
 import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Block } from "../circuit/bank.ts";
 import type { BankRequest } from "../circuit/bank-build.ts";
+import type { Block } from "../circuit/block.ts";
 import { type StandingBank, standBank } from "../circuit/standing-bank.ts";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { BankBuilder } from "./bank-builder.ts";

@@ -89,6 +89,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/knowledge/yaml-traps.ts": "tests/knowledge/read-yaml.test.ts",
   "src/circuit/assembly.ts": "tests/circuit/electrics.test.ts",
   "src/circuit/bank-build.ts": "tests/circuit/bank.test.ts",
+  "src/circuit/block.ts": "tests/circuit/bank-acts.test.ts",
   "src/circuit/choose-circuit.ts": "tests/circuit/check-circuit.test.ts",
   "src/circuit/coils.ts": "tests/circuit/attempt.test.ts",
   "src/circuit/evidence-table.ts": "tests/circuit/joint.test.ts",
