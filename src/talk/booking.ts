@@ -59,7 +59,8 @@ export function typedWindow(text: string, now: number, timeZone: string): Window
   const date = new Intl.DateTimeFormat("en-GB", { timeZone, day: "numeric", month: "numeric" });
   for (let daysOn = 0; daysOn < 366; daysOn += 1) {
     const parts = date.formatToParts(at(daysOn).from);
-    const part = (type: string) => parts.find((one) => one.type === type)?.value ?? "";
+    // Some of them come with a nought in front.
+    const part = (type: string) => Number(parts.find((one) => one.type === type)?.value);
     if (`${part("day")}.${part("month")}` === wanted) return at(daysOn);
   }
   return null;
