@@ -213,7 +213,6 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/talk/visit-proceed.ts": "tests/talk/visit-turn.test.ts",
   "src/talk/visit-sheet.ts": "tests/talk/visit-turn.test.ts",
   "src/talk/visit-step.ts": "tests/talk/visit-turn.test.ts",
-  "src/cases/tables.ts": "tests/cases/report.test.ts",
   "src/cases/lobby.ts": "tests/cases/office.test.ts",
   "src/cases/lobby-lists.ts": "tests/cases/office.test.ts",
   "src/cases/lobby-members.ts": "tests/cases/office.test.ts",
