@@ -8,6 +8,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join, resolve } from "node:path";
+import { realChance } from "../../src/commands/chance.ts";
 import { openSpeech, type Speech } from "../../src/commands/speech.ts";
 import { startTurnrow, type Turnrow } from "../../src/commands/turnrow.ts";
 import { openWorkshop, type Workshop } from "../../src/commands/workshop.ts";
@@ -141,6 +142,8 @@ export async function playCalls(callers: readonly Caller[]) {
     simulate: false,
     log: (what, facts) => void logged.push(`${what} ${facts?.reason ?? ""}`),
     pace: { limits: () => [], overall: [] },
+    // The engine remembers what it thought; callers who say the same shall not make it think anew.
+    chance: { ...realChance, seed: () => 7 },
   });
   turnrow.running.catch((error: unknown) => void logged.push(String(error)));
   const speech = openSpeech(home, workshop.knowledge, { timeZone: "UTC" });
