@@ -3,18 +3,21 @@ import type { Act, Knowledge } from "../domain/knowledge.ts";
 import { UnknownId } from "../domain/result.ts";
 
 /** What the engine needs of something that was done to the machine. */
-export type Done = Pick<Act, "id" | "yields" | "cures" | "masks" | "makesStale">;
+export type Done = Pick<Act, "id" | "yields" | "cures" | "masks" | "makesStale" | "inCircuit">;
 
 /** A repair that was carried out: it would have cured the faults it is listed under. */
 function repair(knowledge: Knowledge, id: string): Done | null {
   const remedy = knowledge.remedies.get(id);
   if (remedy === undefined) return null;
   const faults = [...knowledge.faults.values()].filter((fault) => fault.remedies.includes(id));
+  const { inCircuit } = remedy;
+  const same = [...knowledge.acts.values()].find((act) => act.inCircuit === inCircuit);
   return {
     id,
     cures: new Map(faults.map((fault) => [fault.id, remedy.cures])),
     masks: new Map(),
-    makesStale: [],
+    makesStale: inCircuit === undefined ? [] : (same?.makesStale ?? []),
+    ...(inCircuit === undefined ? {} : { inCircuit }),
   };
 }
 

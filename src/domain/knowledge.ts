@@ -1,3 +1,4 @@
+import type { CircuitAct } from "./circuit.ts";
 import type {
   CauseGroup,
   Drawing,
@@ -235,6 +236,8 @@ export interface Act extends Titled {
   readonly masks: ReadonlyMap<string, number>;
   /** Observations that must be asked again afterwards. */
   readonly makesStale: readonly string[];
+  /** What it changes in the starting circuit, where that is simulated. */
+  readonly inCircuit?: CircuitAct;
   readonly source: string;
 }
 
@@ -248,6 +251,8 @@ export interface Remedy extends Titled {
   /** P(the remedy cures | fault it is listed under), in (0, 1]. */
   readonly cures: number;
   readonly text: string;
+  /** What it changes in the starting circuit, where that is simulated. */
+  readonly inCircuit?: CircuitAct;
   readonly source: string;
 }
 

@@ -58,6 +58,7 @@ export function buildRemedy(
     hazards: cautions(text, shared),
     cures: probabilityOf(text.cures, context.frequencies),
     text: text.text,
+    ...(text["in-circuit"] === undefined ? {} : { inCircuit: text["in-circuit"] }),
     source: place.basis,
   };
 }
@@ -106,6 +107,7 @@ export function buildAct(place: Placed<ActText>, context: ActContext): Act {
     cures,
     masks,
     makesStale: text["ask-again"] ?? [],
+    ...(text["in-circuit"] === undefined ? {} : { inCircuit: text["in-circuit"] }),
     source: place.basis,
   };
 }

@@ -123,6 +123,9 @@ export const CheckText = z.strictObject({
 });
 export type CheckText = z.infer<typeof CheckText>;
 
+/** What it changes in the starting circuit, by the names of the circuit files' `acts`. */
+const InCircuit = z.enum(["jump", "charge", "clean", "earth-lead", "bridge"]);
+
 export const ActText = z.strictObject({
   title: Title,
   by: listOf(Performer),
@@ -138,6 +141,7 @@ export const ActText = z.strictObject({
   reports: Id.optional(),
   "cured-means": Id.optional(),
   "ask-again": ids,
+  "in-circuit": InCircuit.optional(),
   source: Source.optional(),
 });
 export type ActText = z.infer<typeof ActText>;
@@ -152,6 +156,7 @@ export const RemedyText = z.strictObject({
   cautions: ids,
   cures: Often,
   text: Paragraph,
+  "in-circuit": InCircuit.optional(),
   source: Source.optional(),
 });
 export type RemedyText = z.infer<typeof RemedyText>;
