@@ -1,3 +1,4 @@
+import { phraseLanguages } from "../knowledge/phrases.ts";
 import type { CommandIo } from "./io.ts";
 import { type CommandLine, commandLine, optionValue } from "./options.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
@@ -16,7 +17,13 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
     io.stderr(usage);
     return 2;
   }
-  const workshop = await openWorkshop(io.root);
+  const spoken = phraseLanguages(io.root);
+  const lang = optionValue(line, "lang", "");
+  if ("lang" in line.options && !spoken.includes(lang)) {
+    io.stderr(`There are no phrases for "${lang}". There are: ${spoken.join(", ")}.\n`);
+    return 2;
+  }
+  const workshop = await openWorkshop(io.root, lang === "" ? spoken : [lang]);
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;
@@ -31,7 +38,7 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
   const { reader, languages } = workshop.value;
   const expecting = optionValue(line, "expecting", "");
   const result = reader.read(text, {
-    languages: "lang" in line.options ? [optionValue(line, "lang", "")] : languages,
+    languages,
     volts: Number(optionValue(line, "volts", "12")),
     now: Date.now(),
     ...(expecting === "" ? {} : { expecting: { observation: expecting } }),
@@ -40,11 +47,7 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
   return 0;
 }
 
-function mistakeIn(line: CommandLine, { languages, model }: Workshop): string | null {
-  const lang = line.options["lang"];
-  if (lang !== undefined && !languages.includes(String(lang))) {
-    return `There are no phrases for "${String(lang)}". There are: ${languages.join(", ")}.`;
-  }
+function mistakeIn(line: CommandLine, { model }: Workshop): string | null {
   const volts = Number(optionValue(line, "volts", "12"));
   if (!Number.isFinite(volts) || volts <= 0) return "--volts wants a voltage, for example 12.";
   const expecting = optionValue(line, "expecting", "");

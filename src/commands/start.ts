@@ -92,7 +92,7 @@ export async function startCommand(_args: readonly string[], io: CommandIo): Pro
     io.stderr(problemLines(settings.problems));
     return 2;
   }
-  const workshop = await openWorkshop(io.root);
+  const workshop = await openWorkshop(io.root, settings.value.languages);
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;

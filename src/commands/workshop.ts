@@ -28,11 +28,18 @@ function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>
   );
 }
 
-/** Reads flows/ and locales/; every mistake in either comes back at once. */
-export async function openWorkshop(root: string): Promise<Result<Workshop>> {
+/**
+ * Reads flows/ and locales/; every mistake in either comes back at once.
+ *
+ * @param languages what is read: only these, where they have phrases; absent: all there are
+ */
+export async function openWorkshop(
+  root: string,
+  languages?: readonly string[],
+): Promise<Result<Workshop>> {
   const knowledge = await loadKnowledge(join(root, "flows"), "usable");
   if (!knowledge.ok) return knowledge;
-  const phrases = loadPhrases(root, statesOf(knowledge.value));
+  const phrases = loadPhrases(root, statesOf(knowledge.value), languages);
   if (!phrases.ok) return phrases;
   const { circuits, problems } = loadCircuits(root);
   if (problems.length > 0) return { ok: false, problems };

@@ -1,6 +1,6 @@
 import type { Pattern, PhraseLists, StateClaim, WeighedClaim } from "../domain/phrases.ts";
 import type { Problem } from "../domain/result.ts";
-import { type Classes, parsePattern } from "./phrases-pattern.ts";
+import { type Classes, type KnownPieces, parsePattern } from "./phrases-pattern.ts";
 import { type Path, problemIn, type SourceFile } from "./source-file.ts";
 
 /** Phrases as they stand in the file: a list, or one text with commas between them. */
@@ -14,6 +14,7 @@ export interface Bench {
   readonly source: SourceFile;
   readonly problems: Problem[];
   readonly classes: Classes;
+  readonly pieces: KnownPieces;
   readonly known: KnownStates;
 }
 
@@ -28,7 +29,7 @@ export function patterns(bench: Bench, say: Say, path: Path): readonly Pattern[]
   return items.flatMap((item, index) => {
     const here = typeof say === "string" ? path : [...path, index];
     return parts(item).map((text) => {
-      const { pattern, mistakes } = parsePattern(text, bench.classes);
+      const { pattern, mistakes } = parsePattern(text, bench.classes, bench.pieces);
       for (const says of mistakes) bench.problems.push(problemIn(bench.source, here, says));
       return pattern;
     });

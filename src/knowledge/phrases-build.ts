@@ -34,7 +34,7 @@ export function buildPhrases(
   const classes = new Map(
     Object.entries(file.classes ?? {}).map(([name, list]) => [name, split(list)] as const),
   );
-  const bench: Bench = { source, problems: [], classes, known };
+  const bench: Bench = { source, problems: [], classes, pieces: new Map(), known };
   const phrases: Phrases = {
     language: file.language,
     stemmer: file.stemmer,

@@ -9,23 +9,38 @@ const WORD = /^=?[\p{L}\p{M}\p{N}'’]+(?:-[\p{L}\p{M}\p{N}'’]+)*$/u;
 
 export type Classes = ReadonlyMap<string, readonly string[]>;
 
+/** Pieces already read, by how they are written: the same word is then one object everywhere. */
+export type KnownPieces = Map<string, PatternPiece>;
+
+const EDGE: PatternPiece = { kind: "edge" };
+const BLANK: PatternPiece = { kind: "gap", upTo: GAP };
+
 /**
  * Reads one phrase: words with blanks between them; `a|b` one or the other, `a-b` two words as one
  * of them, `=a` exactly this form; `word?` may be left out; `$name` any word of a class; `..` up to
  * three words of any kind; `^` a clause's edge.
  *
+ * @param pieces of the same classes, read before; those of this phrase are added
  * @returns the pattern, or plain sentences about every mistake
  */
 export function parsePattern(
   text: string,
   classes: Classes,
+  pieces: KnownPieces = new Map(),
 ): { readonly pattern: Pattern; readonly mistakes: readonly string[] } {
   const pattern: PatternPiece[] = [];
   const mistakes: string[] = [];
   for (const part of text.trim().split(/\s+/)) {
-    if (part === "..") pattern.push({ kind: "gap", upTo: GAP });
-    else if (part === "^") pattern.push({ kind: "edge" });
-    else pattern.push(wordsPiece(part, { classes, mistakes, text }));
+    const known = pieces.get(part);
+    if (part === "..") pattern.push(BLANK);
+    else if (part === "^") pattern.push(EDGE);
+    else if (known !== undefined) pattern.push(known);
+    else {
+      const before = mistakes.length;
+      const piece = wordsPiece(part, { classes, mistakes, text });
+      if (mistakes.length === before) pieces.set(part, piece);
+      pattern.push(piece);
+    }
   }
   const first = pattern.find((piece) => piece.kind !== "edge");
   const needed = pattern.some((piece) => piece.kind === "words" && !piece.optional);

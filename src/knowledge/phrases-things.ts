@@ -39,7 +39,8 @@ export function answersOf(bench: Bench, file: PhrasesFile): Phrases["answers"] {
 
 /** Each name with each state as a phrase: "the tap is shut", "a shut tap". */
 export function thingSigns(bench: Bench, file: PhrasesFile): readonly Sign[] {
-  const at = split(file.grammar.at ?? "");
+  const any = split(file.grammar.at ?? "");
+  const at: PatternPiece | null = any.length === 0 ? null : { kind: "words", any, optional: false };
   return Object.entries(file.things ?? {}).flatMap(([observation, thing]) => {
     if (thing["only-asked"]) return [];
     const names = patterns(bench, thing.names, ["things", observation, "names"]);
@@ -72,11 +73,9 @@ function otherOf(
 }
 
 /** A clause's edge holds for a short answer alone, not for a phrase with the name before it. */
-function orders(name: Pattern, words: Pattern, at: readonly string[]): readonly Pattern[] {
+function orders(name: Pattern, words: Pattern, at: PatternPiece | null): readonly Pattern[] {
   const state = words.filter((piece) => piece.kind !== "edge");
   const first: Pattern = [...name, BETWEEN, ...state];
   const direct: Pattern = [...state, ...name];
-  if (at.length === 0) return [first, direct];
-  const place: PatternPiece = { kind: "words", any: at, optional: false };
-  return [first, direct, [...state, WITHIN, place, WITHIN, ...name]];
+  return at === null ? [first, direct] : [first, direct, [...state, WITHIN, at, WITHIN, ...name]];
 }

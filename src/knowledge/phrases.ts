@@ -9,21 +9,31 @@ import { buildPhrases } from "./phrases-build.ts";
 import { PhrasesFile } from "./phrases-schema.ts";
 import { readYaml } from "./read-yaml.ts";
 
+/** Languages that have phrases below `<root>/locales`: English first, then by name. */
+export function phraseLanguages(root: string): readonly string[] {
+  const folder = join(root, "locales");
+  return readdirSync(folder)
+    .filter((name) => existsSync(join(folder, name, "phrases.yaml")))
+    .sort((a, b) => Number(b === "en") - Number(a === "en") || a.localeCompare(b, "en"));
+}
+
 /**
  * Reads `<root>/locales/<language>/phrases.yaml` of every language there is.
  *
  * @param root the folder that holds `locales/`
  * @param known the states that claims may name; null leaves them unchecked
+ * @param wanted only these languages, where they have phrases; absent: all
  * @returns the phrases, English first, then by language; or every mistake with file and line
  */
-export function loadPhrases(root: string, known: KnownStates): Result<readonly Phrases[]> {
-  const folder = join(root, "locales");
-  const languages = readdirSync(folder)
-    .filter((name) => existsSync(join(folder, name, "phrases.yaml")))
-    .sort((a, b) => Number(b === "en") - Number(a === "en") || a.localeCompare(b, "en"));
+export function loadPhrases(
+  root: string,
+  known: KnownStates,
+  wanted?: readonly string[],
+): Result<readonly Phrases[]> {
+  const languages = phraseLanguages(root);
   const problems: Problem[] = [];
   const all: Phrases[] = [];
-  for (const language of languages) {
+  for (const language of languages.filter((one) => wanted?.includes(one) ?? true)) {
     const file = `locales/${language}/phrases.yaml`;
     const read = readPhrases(file, readFileSync(join(root, file), "utf8"), known);
     problems.push(...read.problems);

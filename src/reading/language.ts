@@ -1,5 +1,5 @@
 import stemmers from "snowball-stemmers";
-import type { Pattern, Phrases } from "../domain/phrases.ts";
+import type { Pattern, PatternPiece, Phrases } from "../domain/phrases.ts";
 import { createSpelling } from "./spelling.ts";
 import type { Gap, RawToken } from "./tokens.ts";
 import { fold } from "./tokens.ts";
@@ -142,10 +142,11 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...phrases.numbers.times.flatMap((time) => time.say),
     ...phrases.numbers.zeros.flatMap((zero) => zero.say),
   ];
-  const inPatterns = patterns.flatMap((pattern) =>
-    pattern.flatMap((piece) =>
-      piece.kind === "words" ? piece.any.flatMap((word) => word.replace(/^=/, "").split("-")) : [],
-    ),
+  // The same piece stands in many patterns.
+  const pieces = new Set<PatternPiece>();
+  for (const pattern of patterns) for (const piece of pattern) pieces.add(piece);
+  const inPatterns = [...pieces].flatMap((piece) =>
+    piece.kind === "words" ? piece.any.flatMap((word) => word.replace(/^=/, "").split("-")) : [],
   );
   const numbers = phrases.numbers;
   return [

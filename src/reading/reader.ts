@@ -18,24 +18,27 @@ const LONGEST_LABELLED = 300;
 
 /**
  * A reader of what people type, by rules alone. Reading takes time linear in the text and never
- * fails: what cannot be read is in `notUnderstood`.
+ * fails: what cannot be read is in `notUnderstood`. A language is made ready when it is first read.
  *
  * @param phrases how each language says things; at least one
  */
 export function createReader(phrases: readonly Phrases[], model: ReaderModel): Reader {
-  const compiled = phrases.map((one): Labelled => {
+  const ready = new Map<Phrases, Labelled>();
+  const readyIn = (one: Phrases): Labelled => {
+    const before = ready.get(one);
+    if (before !== undefined) return before;
     const language = compileLanguage(one);
     const numbers = createNumberReader(language.lexicon, one.numbers, language.times);
-    return { language, numbers, labelOf: createLabelReader(language, model) };
-  });
+    const labelled = { language, numbers, labelOf: createLabelReader(language, model) };
+    ready.set(one, labelled);
+    return labelled;
+  };
   const kindOf = createKindMatcher(model.machines);
   return {
     read: (text, options) => {
-      const wanted = compiled.filter(({ language }) =>
-        options.languages.includes(language.phrases.language),
-      );
-      const tried = wanted.length === 0 ? compiled : wanted;
-      const results = tried.map((one) => readIn(text, one, { model, options, kindOf }));
+      const wanted = phrases.filter(({ language }) => options.languages.includes(language));
+      const tried = wanted.length === 0 ? phrases : wanted;
+      const results = tried.map((one) => readIn(text, readyIn(one), { model, options, kindOf }));
       return chooseLanguage(text, results, options.languages);
     },
   };
