@@ -50,6 +50,8 @@ answer-dont-know = Weiß ich nicht
 answer-none-of-these = Nichts davon
 # en: a68c7f39
 answer-other = Etwas anderes
+# en: df2c9a77
+answer-nothing-more = Sonst nichts
 # en: 46cc947c
 answer-skip = Überspringen
 # en: 3e44596f
@@ -174,6 +176,10 @@ photo-blurred = Das Foto ist unscharf.
 photo-tiny = Das Foto ist sehr klein.
 # en: 6a17f3f4
 photo-if-you-can = Wenn es geht, noch eines: nah heran, ruhig halten, Licht im Rücken. Wenn nicht, machen Sie einfach weiter. Aufgehoben habe ich es.
+# en: a4b49a40
+ask-story = Was war kurz davor? Was wurde daran gearbeitet, was haben Sie probiert, was haben Sie gefunden?
+# en: d6acffc4
+ask-story-how = Schreiben Sie es mit eigenen Worten, oder schicken Sie eine Sprachnachricht. Die Werkstatt bekommt sie auch.
 # en: 9a87f346
 ask-urgency = Wie eilig ist es?
 # en: 82e8c323
@@ -440,8 +446,8 @@ plan-if = wenn { $result }: { $next }
 plan-minutes = An der Maschine: etwa { $median }, in neun von zehn Fällen unter { $most }
 # en: b5dc11cc
 slip-kit = Einladen
-# en: 9abe7692
-kit-part = { $part } – zu { $chance } gebraucht
+# en: 29515e58
+kit-part = { $part } – in { $chance } solcher Fälle gebraucht
 # en: 5fcdba58
 kit-part-own = { $part } · { $own }
 # en: 256db2a3
@@ -456,8 +462,8 @@ part-look-up-by = nach Seriennummer heraussuchen; muss passen bei: { $fit }
 part-look-up = nach Seriennummer heraussuchen
 # en: c1b9bf43
 kit-tools = Werkzeug: { $tools }
-# en: 2f84114e
-kit-covers = Damit gelingt die Reparatur zu { $chance }
+# en: b9351183
+kit-covers = Reicht in { $chance } solcher Fälle für die Reparatur
 # en: 94544f81
 slip-interview = Der Kunde antwortet noch
 # en: d0deb6ab

@@ -50,6 +50,8 @@ answer-dont-know = No lo sé
 answer-none-of-these = Nada de eso
 # en: a68c7f39
 answer-other = Otra cosa
+# en: df2c9a77
+answer-nothing-more = Nada más
 # en: 46cc947c
 answer-skip = Saltar esto
 # en: 3e44596f
@@ -174,6 +176,10 @@ photo-blurred = Esa foto ha salido movida.
 photo-tiny = Esa foto es muy pequeña.
 # en: 6a17f3f4
 photo-if-you-can = Si puede, haga otra: de cerca, sin moverse, con la luz a la espalda. Si no, sigamos. La he guardado.
+# en: a4b49a40
+ask-story = ¿Qué pasó justo antes? ¿Qué trabajo se le hizo, qué ha probado y qué encontró?
+# en: d6acffc4
+ask-story-how = Escríbalo con sus palabras o mande un mensaje de voz. También le llega al taller.
 # en: 9a87f346
 ask-urgency = ¿Qué prisa corre?
 # en: 82e8c323
@@ -436,7 +442,7 @@ plan-if = si sale «{ $result }»: { $next }
 plan-minutes = En la máquina: unos { $median }, nueve de cada diez veces menos de { $most }
 # en: b5dc11cc
 slip-kit = Para cargar
-# en: 9abe7692
+# en: 29515e58
 kit-part = { $part } – hace falta en el { $chance } de los casos
 # en: 5fcdba58
 kit-part-own = { $part } · { $own }
@@ -452,7 +458,7 @@ part-look-up-by = por el número de serie; tiene que coincidir: { $fit }
 part-look-up = por el número de serie
 # en: c1b9bf43
 kit-tools = Herramientas: { $tools }
-# en: 2f84114e
+# en: b9351183
 kit-covers = Con esto se puede reparar en el { $chance } de los casos
 # en: 94544f81
 slip-interview = El cliente aún está contestando
