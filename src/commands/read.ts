@@ -1,7 +1,7 @@
 import { phraseLanguages } from "../knowledge/phrases.ts";
 import type { CommandIo } from "./io.ts";
 import { type CommandLine, commandLine, optionValue } from "./options.ts";
-import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
+import { brokenFlows, openReadingDesk, type ReadingDesk } from "./workshop.ts";
 
 const usage =
   'Use it as: npm run -s read -- [--lang L] [--expecting OBSERVATION] [--volts 12] "TEXT"\n';
@@ -23,19 +23,19 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
     io.stderr(`There are no phrases for "${lang}". There are: ${spoken.join(", ")}.\n`);
     return 2;
   }
-  const workshop = await openWorkshop(io.root, lang === "" ? spoken : [lang]);
-  if (!workshop.ok) {
-    io.stderr(brokenFlows(workshop.problems));
+  const desk = await openReadingDesk(io.root, lang === "" ? spoken : [lang]);
+  if (!desk.ok) {
+    io.stderr(brokenFlows(desk.problems));
     return 1;
   }
-  const mistake = mistakeIn(line, workshop.value);
+  const mistake = mistakeIn(line, desk.value);
   if (mistake !== null) {
     io.stderr(`${mistake}\n`);
     return 2;
   }
   const text =
     line.words.length === 1 && line.words[0] === "-" ? await io.stdin() : line.words.join(" ");
-  const { reader, languages } = workshop.value;
+  const { reader, languages } = desk.value;
   const expecting = optionValue(line, "expecting", "");
   const result = reader.read(text, {
     languages,
@@ -47,7 +47,7 @@ export async function readCommand(args: readonly string[], io: CommandIo): Promi
   return 0;
 }
 
-function mistakeIn(line: CommandLine, { model }: Workshop): string | null {
+function mistakeIn(line: CommandLine, { model }: ReadingDesk): string | null {
   const volts = Number(optionValue(line, "volts", "12"));
   if (!Number.isFinite(volts) || volts <= 0) return "--volts wants a voltage, for example 12.";
   const expecting = optionValue(line, "expecting", "");

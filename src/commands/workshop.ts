@@ -28,21 +28,22 @@ function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>
   );
 }
 
+/** What the reader alone needs. */
+export type ReadingDesk = Pick<Workshop, "knowledge" | "reader" | "model" | "languages">;
+
 /**
- * Reads flows/ and locales/; every mistake in either comes back at once.
+ * Reads flows/ without its circuits, and the phrases; every mistake comes back at once.
  *
  * @param languages what is read: only these, where they have phrases; absent: all there are
  */
-export async function openWorkshop(
+export async function openReadingDesk(
   root: string,
   languages?: readonly string[],
-): Promise<Result<Workshop>> {
+): Promise<Result<ReadingDesk>> {
   const knowledge = await loadKnowledge(join(root, "flows"), "usable");
   if (!knowledge.ok) return knowledge;
   const phrases = loadPhrases(root, statesOf(knowledge.value), languages);
   if (!phrases.ok) return phrases;
-  const { circuits, problems } = loadCircuits(root);
-  if (problems.length > 0) return { ok: false, problems };
   const model = readerModel(knowledge.value);
   return {
     ok: true,
@@ -51,9 +52,25 @@ export async function openWorkshop(
       reader: createReader(phrases.value, model),
       model,
       languages: phrases.value.map((one) => one.language),
-      circuits,
     },
   };
+}
+
+/**
+ * Reads flows/ and locales/; every mistake in either comes back at once.
+ *
+ * @param languages as above
+ */
+export async function openWorkshop(
+  root: string,
+  languages?: readonly string[],
+): Promise<Result<Workshop>> {
+  const desk = await openReadingDesk(root, languages);
+  if (!desk.ok) return desk;
+  const { circuits, problems } = loadCircuits(root);
+  return problems.length > 0
+    ? { ok: false, problems }
+    : { ok: true, value: { ...desk.value, circuits } };
 }
 
 /** One plain message for files of the program's own that cannot be used. */
