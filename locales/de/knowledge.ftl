@@ -6687,3 +6687,42 @@ machine-walk-behind = Handgeführte Maschine
 
 # en: 6ac9c756
 machine-zero-turn = Zero-Turn-Mäher
+
+# en: 5a281bf1
+observation-made-it-go = Wodurch es doch noch ging
+
+# en: c3636fc1
+state-made-it-go-key-wiggled = Am Schlüssel gewackelt
+
+# en: 8e029b23
+state-made-it-go-control-worked = Hebel, Pedal oder Sitz bewegt
+
+# en: 3c42b2de
+state-made-it-go-leads-moved = Batteriekabel oder Klemme bewegt
+
+# en: 9bb8ee07
+state-made-it-go-wires-moved = Sicherung, Stecker oder Kabel bewegt
+
+# en: 499dfa06
+state-made-it-go-starter-knocked = Ein Schlag beim Anlasser
+
+# en: d9056b44
+state-made-it-go-engine-turned = Motor ein Stück gedreht
+
+# en: 767f7091
+state-made-it-go-many-tries = Schlüssel viele Male gedreht
+
+# en: 099b6f64
+state-made-it-go-rested = Eine Weile stehen gelassen
+
+# en: af2e80ff
+state-made-it-go-primer-pumped = Mit der Handpumpe gepumpt
+
+# en: 5a281bf1
+check-ask-made-it-go = Wodurch es doch noch ging
+
+# en: d823a36e
+check-ask-made-it-go-ask = Hat es durch irgendetwas doch noch funktioniert, diesmal oder früher?
+
+# en: b4dd980c
+check-ask-made-it-go-how = Sagen Sie nur, was schon gemacht wurde. Bitte nichts Neues ausprobieren.

@@ -4481,3 +4481,29 @@ machine-utility-tractor = Tractor hasta unos 120 CV
 machine-walk-behind = Máquina de mano (motocultor, segadora)
 # en: 6ac9c756
 machine-zero-turn = Cortacésped de giro cero
+# en: 5a281bf1
+observation-made-it-go = Qué la hizo arrancar al final
+# en: c3636fc1
+state-made-it-go-key-wiggled = Mover la llave de un lado a otro
+# en: 8e029b23
+state-made-it-go-control-worked = Mover palanca, pedal o asiento
+# en: 3c42b2de
+state-made-it-go-leads-moved = Mover un cable o borne de la batería
+# en: 9bb8ee07
+state-made-it-go-wires-moved = Mover un fusible, enchufe o cables
+# en: 499dfa06
+state-made-it-go-starter-knocked = Un golpe cerca del arranque
+# en: d9056b44
+state-made-it-go-engine-turned = Girar un poco el motor
+# en: 767f7091
+state-made-it-go-many-tries = Dar a la llave muchas veces
+# en: 099b6f64
+state-made-it-go-rested = Dejarla quieta un rato
+# en: af2e80ff
+state-made-it-go-primer-pumped = Bombear con la bomba de mano
+# en: 5a281bf1
+check-ask-made-it-go = Qué la hizo arrancar al final
+# en: d823a36e
+check-ask-made-it-go-ask = ¿Hubo algo que la hiciera arrancar al final, esta vez u otra?
+# en: b4dd980c
+check-ask-made-it-go-how = Diga solo lo que ya se hizo. Por favor, no pruebe nada nuevo.
