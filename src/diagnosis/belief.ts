@@ -1,8 +1,10 @@
 import type { Evidence } from "../domain/evidence.ts";
 import { type Arranged, arrange } from "./arrange.ts";
-import { actSomethingElse, type LayerLog, logThroughActs } from "./epochs.ts";
+import { actSomethingElse, logThroughActs } from "./epochs.ts";
 import { type Term, termsOf, weighTerm } from "./evidence-terms.ts";
+import type { LayerLog, PassageLog } from "./fault-path.ts";
 import { type Model, type Seen, somethingElseOf } from "./model.ts";
+import { passagesOf } from "./passages.ts";
 import { logSomethingElse, logSum } from "./something-else.ts";
 
 export interface Belief {
@@ -79,7 +81,10 @@ function logJoint(model: Model, arranged: Arranged, terms: readonly Term[]): Flo
   const known =
     arranged.acts.length === 0
       ? sumTerms(model, terms)
-      : logThroughActs(model, arranged, layerLogs(model, arranged, terms));
+      : logThroughActs(model, arranged, {
+          layers: layerLogs(model, arranged, terms),
+          passages: passageLogs(model, arranged, terms),
+        });
   const { prior, count } = model.hypotheses;
   const log = new Float64Array(count);
   for (let h = 0; h < count - 1; h++) log[h] = Math.log(prior[h] ?? 0) + (known[h] ?? 0);
@@ -117,6 +122,20 @@ function layerLogs(model: Model, arranged: Arranged, terms: readonly Term[]): La
       else addRepeat(untouched, { ...repeat, term, rate: model.knowledge.rates.repeatsItself });
     }
     return { epoch: layer.epoch, fresh, untouched };
+  });
+}
+
+/** Each passage with what the other groups say of the time after it. */
+function passageLogs(model: Model, arranged: Arranged, terms: readonly Term[]): PassageLog[] {
+  return passagesOf(model, arranged).map(({ epoch, group, passed }) => {
+    const others = layerLogs(
+      model,
+      arranged,
+      terms.filter((term) => term.group !== group),
+    );
+    const none = new Float64Array(model.hypotheses.count - 1);
+    const besides = others.find((layer) => layer.epoch === epoch);
+    return { epoch, passed, besides: besides ?? { fresh: none, untouched: none } };
   });
 }
 

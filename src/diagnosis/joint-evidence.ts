@@ -1,4 +1,4 @@
-import type { CircuitEvidence, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitAct, CircuitEvidence, JointLikelihood } from "../domain/circuit.ts";
 import type { Report } from "../domain/evidence.ts";
 import type { Observation } from "../domain/knowledge.ts";
 import { crankingStates, ON_START } from "../domain/vocabulary.ts";
@@ -49,6 +49,30 @@ export class EvidenceTranslator {
   }
 
   /**
+   * What was seen after an act, as far as machines are simulated after it; see `translate`. Where
+   * the probes were is not told apart there.
+   */
+  translateAfter(
+    act: CircuitAct,
+    seen: Seen,
+    onStart: Readonly<Record<string, number>>,
+  ): JointEvidence {
+    const found = this.translate(seen, onStart).items.map((item) => ({ ...item, after: act }));
+    const items = found
+      .filter((item) => this.#joint.weighs(item))
+      .map((item) => ({ item: this.#same(item), key: JSON.stringify(item) }));
+    return { items: items.map(({ item }) => item), key: items.map(({ key }) => key).join("|") };
+  }
+
+  /** Equal items become one and the same, so that what is weighed already is recognised. */
+  #same(item: CircuitEvidence): CircuitEvidence {
+    const key = JSON.stringify(item);
+    const known = this.#items.get(key) ?? item;
+    this.#items.set(key, known);
+    return known;
+  }
+
+  /**
    * @param onStart what is said of `on-start` in the circuit's own cranking states; it may depend
    *   on the hypothesis, so the caller decides
    */
@@ -61,11 +85,8 @@ export class EvidenceTranslator {
     const keys: string[] = [];
     const add = (item: CircuitEvidence | null): void => {
       if (item === null) return;
-      const key = JSON.stringify(item);
-      const known = this.#items.get(key) ?? item;
-      this.#items.set(key, known);
-      items.push(known);
-      keys.push(key);
+      items.push(this.#same(item));
+      keys.push(JSON.stringify(item));
     };
     for (const [id, likelihood] of [...seen].sort(([a], [b]) => (a < b ? -1 : 1))) {
       if (id !== ON_START) add(this.#item(id, likelihood, probes?.get(id)));

@@ -1,28 +1,16 @@
-import type { JointLikelihood } from "../domain/circuit.ts";
-import type { Fault, Knowledge } from "../domain/knowledge.ts";
-import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
-import { EvidenceTranslator, type JointEvidence, TURNS } from "./joint-evidence.ts";
-import { type Firing, firingOf, startLikelihood } from "./joint-start.ts";
-import type {
-  EvidenceGroup,
-  Hypotheses,
-  Probes,
-  Seen,
-  SharedLikelihood,
-  SharedRows,
-} from "./model.ts";
-
-/** A fault lets the engine turn as if nothing were wrong with the circuit from this chance on. */
-const TRANSPARENT = 0.98;
-
-export interface JointParts {
-  readonly knowledge: Knowledge;
-  readonly hypotheses: Hypotheses;
-  readonly joint: JointLikelihood;
-  /** The groups that these observations would form without the circuit. */
-  readonly rows: readonly EvidenceGroup[];
-  readonly volts: number;
-}
+import { ON_START } from "../domain/vocabulary.ts";
+import { passThrough } from "./joint-act.ts";
+import {
+  halves,
+  insideOf,
+  type JointContext,
+  type JointParts,
+  jointContext,
+  weighRows,
+} from "./joint-context.ts";
+import { TURNS } from "./joint-evidence.ts";
+import { startLikelihood } from "./joint-start.ts";
+import type { EvidenceGroup, Probes, Seen, SharedLikelihood, SharedRows } from "./model.ts";
 
 /**
  * Observations whose joint likelihood comes from simulated machines. Each hypothesis is looked up
@@ -31,82 +19,21 @@ export interface JointParts {
  * that were not simulated, are weighed by their rows.
  */
 export function createJointGroup(parts: JointParts): EvidenceGroup {
-  const { joint, rows, knowledge, hypotheses } = parts;
-  const translator = new EvidenceTranslator(joint, knowledge.observations, parts.volts);
-  const entries = entriesOf(parts);
-  const firing = firingOf(knowledge, hypotheses);
-  const likelihood = remember((evidence) => joint.logLikelihood(evidence.items).map(Math.exp));
-  const context = { ...parts, translator, entries, firing, likelihood };
+  const { joint, rows } = parts;
+  const context = jointContext(parts);
   return {
     id: `circuit ${[...joint.observations].join(" ")}`,
     observations: rows.flatMap((group) => group.observations),
     weigh: (seen, probes) => weighJoint(context, seen, probes),
     predict: (seen, observation) => predictJoint(context, seen, observation),
+    passThrough: (passage) => passThrough(context, passage),
   };
 }
 
-interface Context extends JointParts {
-  readonly translator: EvidenceTranslator;
-  /** Entry of the circuit for each known hypothesis, -1: weighed by rows. */
-  readonly entries: Int32Array;
-  readonly firing: Firing;
-  readonly likelihood: (evidence: JointEvidence) => Float64Array;
-}
-
-/** Evidence asked about is asked about again within one choice: keep the last answers. */
-const KEPT = 64;
-
-function remember(compute: (evidence: JointEvidence) => Float64Array) {
-  const kept = new Map<string, Float64Array>();
-  return (evidence: JointEvidence): Float64Array => {
-    const known = kept.get(evidence.key) ?? compute(evidence);
-    kept.delete(evidence.key);
-    kept.set(evidence.key, known);
-    const oldest = kept.keys().next();
-    if (kept.size > KEPT && oldest.done !== true) kept.delete(oldest.value);
-    return known;
-  };
-}
-
-function entriesOf({ knowledge, hypotheses, joint }: JointParts): Int32Array {
-  const entryOf = new Map(joint.hypotheses.map((id, entry) => [id, entry]));
-  const { first, second, faults } = hypotheses;
-  return Int32Array.from({ length: hypotheses.count - 1 }, (_, h) => {
-    const present = [first[h] ?? -1, second[h] ?? -1].filter((f) => f >= 0);
-    const ids = present.map((f) => faults[f] ?? "");
-    const inside = ids.filter((id) => entryOf.has(id));
-    const outside = ids.filter((id) => !entryOf.has(id));
-    if (!outside.every((id) => letsTurn(knowledge.faults.get(id)))) return -1;
-    const [a = "nothing-wrong", b] = inside;
-    if (b === undefined) return entryOf.get(a) ?? -1;
-    return entryOf.get(`${a}+${b}`) ?? entryOf.get(`${b}+${a}`) ?? -1;
-  });
-}
-
-function letsTurn(fault: Fault | undefined): boolean {
-  return (fault?.cranking[crankingStates.indexOf("turns")] ?? 0) >= TRANSPARENT;
-}
-
-/** Splits the evidence by whether the engine turns: the likelihood is the sum of the two. */
-function halves({ translator, knowledge }: Context, seen: Seen, probes?: Probes) {
-  const translate = (onStart: Readonly<Record<string, number>> | null) =>
-    translator.translate(seen, onStart, probes);
-  const reported = seen.get(ON_START);
-  if (reported === undefined) return { stays: null, turns: translate(null) };
-  const states = knowledge.observations.get(ON_START)?.states ?? [];
-  const cranking = states.flatMap((state, s) =>
-    firingStates.some((firing) => firing === state.id) ? [] : [[state.id, reported[s] ?? 0]],
-  );
-  return {
-    stays: translate({ ...Object.fromEntries(cranking), [TURNS]: 0 }),
-    turns: translate({ [TURNS]: 1 }),
-  };
-}
-
-function weighJoint(context: Context, seen: Seen, probes?: Probes): SharedLikelihood {
+function weighJoint(context: JointContext, seen: Seen, probes?: Probes): SharedLikelihood {
   const { entries, likelihood, joint, rows } = context;
   const byRows = weighRows(rows, seen, entries.length);
-  const inside = new Map([...seen].filter(([id]) => joint.observations.has(id)));
+  const inside = insideOf(context, seen);
   const outside = new Map([...seen].filter(([id]) => !joint.observations.has(id)));
   if (inside.size === 0) return { rowOf: identity(entries.length), like: byRows };
   const rest = weighRows(rows, outside, entries.length);
@@ -123,28 +50,17 @@ function weighJoint(context: Context, seen: Seen, probes?: Probes): SharedLikeli
   return { rowOf: identity(entries.length), like };
 }
 
-function weighRows(rows: readonly EvidenceGroup[], seen: Seen, count: number): Float64Array {
-  const like = new Float64Array(count).fill(1);
-  for (const group of rows) {
-    const weighed = group.weigh(seen);
-    for (let h = 0; h < count; h++) {
-      like[h] = (like[h] ?? 0) * (weighed.like[weighed.rowOf[h] ?? 0] ?? 0);
-    }
-  }
-  return like;
-}
-
 function identity(count: number): Int32Array {
   return Int32Array.from({ length: count }, (_, h) => h);
 }
 
-function predictJoint(context: Context, seen: Seen, observation: string): SharedRows {
+function predictJoint(context: JointContext, seen: Seen, observation: string): SharedRows {
   const { rows, joint, entries } = context;
   const own = rows.find((group) => group.observations.includes(observation));
   if (own === undefined) throw new RangeError(`the group does not hold ${observation}`);
   const byRows = own.predict(seen, observation);
   if (!joint.observations.has(observation)) return byRows;
-  const inside = new Map([...seen].filter(([id]) => joint.observations.has(id)));
+  const inside = insideOf(context, seen);
   const simulated =
     observation === ON_START
       ? predictStart(context, inside)
@@ -162,7 +78,7 @@ function predictJoint(context: Context, seen: Seen, observation: string): Shared
 type RowOf = (h: number) => Float64Array | null;
 
 /** P(state of `on-start`): the circuit's cranking states, the turning one split by combustion. */
-function predictStart(context: Context, inside: Seen): RowOf {
+function predictStart(context: JointContext, inside: Seen): RowOf {
   const { joint, translator, entries, firing, knowledge } = context;
   const others = new Map([...inside].filter(([id]) => id !== ON_START));
   const cranked = joint.predictive(translator.translate(others, null).items, {
@@ -189,7 +105,7 @@ function predictStart(context: Context, inside: Seen): RowOf {
   };
 }
 
-function predictOther(context: Context, inside: Seen, observation: string): RowOf {
+function predictOther(context: JointContext, inside: Seen, observation: string): RowOf {
   const { joint, translator, entries, likelihood, firing, knowledge } = context;
   const { stays, turns } = halves(context, inside);
   const states = joint.statesOf(observation);

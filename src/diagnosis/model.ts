@@ -1,4 +1,4 @@
-import type { JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitAct, JointLikelihood } from "../domain/circuit.ts";
 import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge, Observation } from "../domain/knowledge.ts";
 import type { FaultRepair } from "./fault-repair.ts";
@@ -44,12 +44,36 @@ export type Seen = ReadonlyMap<string, Float64Array>;
 /** Where the probes were, by observation, where that was told. */
 export type Probes = ReadonlyMap<string, NonNullable<Report["probes"]>>;
 
+/** One act that changes a simulated circuit, with what was seen of its group before and after. */
+export interface Passage {
+  readonly act: CircuitAct;
+  /** How often the act is done well enough to change what it should; else nothing changes. */
+  readonly doneWell: number;
+  readonly before: Seen;
+  readonly probes: Probes;
+  readonly after: Seen;
+}
+
+/** What a passage says of each known hypothesis. */
+export interface Passed {
+  /** 1 where the circuit simulates a fault of the hypothesis. */
+  readonly known: Uint8Array;
+  /** P(engine does not crank properly after the act, what was seen then | hypothesis, before). */
+  readonly kept: Float64Array;
+  /** P(engine cranks properly after the act, what was seen then | hypothesis, before). */
+  readonly gone: Float64Array;
+  /** Whether the first, and the second, fault is one that the circuit simulates, as bits 1 and 2. */
+  readonly inside: Uint8Array;
+}
+
 /** Observations that are weighed together; given the hypothesis, groups are independent. */
 export interface EvidenceGroup {
   readonly id: string;
   readonly observations: readonly string[];
   /** P(reports | hypothesis), jointly over the group; rows make nothing of the probes' places. */
   weigh(seen: Seen, probes?: Probes): SharedLikelihood;
+  /** Reports from both sides of an act, weighed on the same machines; circuits alone can. */
+  passThrough?(passage: Passage): Passed;
   /** P(true state of the observation | hypothesis, what was seen of the group); rows sum to 1. */
   predict(seen: Seen, observation: string): SharedRows;
 }
