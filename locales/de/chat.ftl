@@ -23,6 +23,8 @@ ask-safety = Zuerst: Sind alle in Sicherheit?
 ask-safety-how = Ist jemand verletzt? Sehen Sie Feuer oder Rauch, riecht es nach Kraftstoff, ist die Batterie aufgebläht oder zischt sie?
 # en: 157cfa1b
 answer-all-clear = Keine Gefahr
+# en: b17a2a1a
+safety-unsure = Dann schauen Sie von dort aus, wo Sie stehen, bevor Sie etwas anfassen. Wenn Sie etwas davon sehen, riechen oder hören, bleiben Sie weg und schreiben Sie es gleich.
 # en: fcc20d7e
 ask-kind = Was für eine Maschine ist es?
 # en: ab8e9222
@@ -1257,6 +1259,14 @@ word-language = Sprache
 word-forget = vergessen, vergiss mich, löschen, alles löschen
 # en: 0987c100
 word-export = meine Daten, Datenkopie
+# en: a8525a77
+word-all-clear = alles gut, alles ist gut, alles in Ordnung, alles ok, alles okay, alles klar, alles sicher, alle sicher, alle sind sicher, alle in Sicherheit, ja alle, ja alles gut, ja alles in Ordnung, ja, uns geht es gut, mir geht es gut, es geht allen gut, wir sind sicher, ich bin sicher, keine Gefahr, es besteht keine Gefahr, passt alles, passt, nichts davon, nichts dergleichen, niemand verletzt, niemand ist verletzt, keiner verletzt, keiner ist verletzt, niemand, ok, okay, gut
+# en: 489fa267
+word-safe-now = Gefahr vorbei, die Gefahr ist vorbei, Gefahr ist vorbei, jetzt sicher, jetzt ist es sicher, es ist jetzt sicher, wieder sicher, alles wieder gut, ist vorbei, es ist vorbei, weiter
+# en: f2761430
+word-none-of-these = keine, keiner, keines, keine davon, keiner davon, keines davon, nichts von dem, nichts von alledem, ist nicht dabei, nicht dabei, nicht in der Liste
+# en: ff3fb244
+word-places = eins, zwei, drei, vier, fünf, sechs
 # en: 331f93dd
 word-machines = meine Maschinen
 # en: 89790076

@@ -23,6 +23,8 @@ ask-safety = Lo primero: ¿están todos fuera de peligro?
 ask-safety-how = ¿Hay alguien herido? ¿Ve fuego o humo, huele a combustible, o hay una batería hinchada o que silba?
 # en: 157cfa1b
 answer-all-clear = No hay ningún peligro
+# en: b17a2a1a
+safety-unsure = Entonces mire desde donde está antes de tocar nada. Si ve, huele u oye algo de eso, no se acerque y escríbalo enseguida.
 # en: fcc20d7e
 ask-kind = ¿Qué máquina es?
 # en: ab8e9222
@@ -1252,6 +1254,14 @@ word-jobs = trabajos, mis trabajos
 word-calls = avisos
 # en: a14e4eff
 word-call = llamada
+# en: a8525a77
+word-all-clear = todo bien, todo está bien, está todo bien, todo en orden, todo seguro, todo ok, todo correcto, todos bien, estamos bien, estamos todos bien, todos estamos bien, sin peligro, no hay peligro, ningún peligro, no hay ningún peligro, nada de peligro, fuera de peligro, sí, sí todos bien, sí todo bien, sí estamos bien, sí todos, estoy bien, nada de eso, nada, nadie, nadie herido, no hay nadie herido, no hay heridos, bien, ok, vale, tranquilo
+# en: 489fa267
+word-safe-now = ya no hay peligro, ya está, ya pasó, ya ha pasado, ya es seguro, todo bien ya, ya está todo bien, ya está apagado, sigamos, seguir
+# en: f2761430
+word-none-of-these = ninguna, ninguno, ninguna de estas, ninguno de estos, ninguna de ellas, ninguno de ellos, no está, no está en la lista, nada de esto
+# en: ff3fb244
+word-places = uno, dos, tres, cuatro, cinco, seis
 # en: fad7f290
 word-find = buscar
 # en: 493d226d

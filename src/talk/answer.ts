@@ -4,7 +4,15 @@ import type { Phrase } from "../domain/effects.ts";
 import type { Report, Said } from "../domain/evidence.ts";
 import type { Knowledge, Observation } from "../domain/knowledge.ts";
 import { Fuel, MachineKindId, type Reporter } from "../domain/vocabulary.ts";
-import { type Choice, choicesFor, DONT_KNOW, LEADS_TO, SKIP } from "./choices.ts";
+import {
+  ALL_CLEAR,
+  type Choice,
+  choicesFor,
+  DONT_KNOW,
+  dontKnow,
+  LEADS_TO,
+  SKIP,
+} from "./choices.ts";
 import { phrase } from "./decision.ts";
 import { ticked } from "./equipment.ts";
 import { placeOf } from "./place.ts";
@@ -100,7 +108,7 @@ function takeAct(
 function takeFact(asking: Asking, value: string): CaseHappening[] {
   switch (asking.about) {
     case "safety":
-      return value === "clear"
+      return value === ALL_CLEAR
         ? [{ type: "safety.answered", clear: true }]
         : [{ type: "flag.raised", flag: value }];
     case "kind": {
@@ -136,15 +144,20 @@ function leads(asking: Asking, to: string): Asking {
   return asking;
 }
 
+/** Questions whose screen may have no room for it take a don't-know all the same. */
+const takesDontKnow = ({ about }: Asking) =>
+  about === "safety" || about === "kind" || about === "known" || about === "act";
+
 /** What pressing (or naming) one of the offered answers means; null where it is not on offer. */
 export function takeAnswer(
   asking: Asking,
   value: string,
   given: { state: CaseState; knowledge: Knowledge; reporter: Reporter },
 ): Taken | null {
-  const choice = choicesFor(asking, given.state, given.knowledge).find(
-    (candidate) => candidate.value === value,
-  );
+  const offered = choicesFor(asking, given.state, given.knowledge);
+  const choice =
+    offered.find((candidate) => candidate.value === value) ??
+    (value === DONT_KNOW && takesDontKnow(asking) ? dontKnow : undefined);
   if (choice === undefined) return null;
   const { label } = choice;
   if (value === DONT_KNOW) return { happenings: [passes(asking, "dont-know")], label };

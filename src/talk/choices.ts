@@ -18,6 +18,8 @@ export interface Choice {
 /** Values that mean the same in every question. */
 export const DONT_KNOW = "?";
 export const SKIP = "-";
+/** Nothing of what the safety question names. */
+export const ALL_CLEAR = "clear";
 /** Prefix of a value that only leads to another list of answers. */
 export const LEADS_TO = ">";
 
@@ -83,12 +85,13 @@ function kindChoices(knowledge: Knowledge, family: string | undefined): Choice[]
   }
   if (family === "families") {
     const families = [...new Set(later.map((kind) => kind.family))];
-    return families.map((id) => ({
+    const heads = families.map((id) => ({
       value: `${LEADS_TO}${id}`,
       label: know(wordKey("machine", id, "family")),
     }));
+    return [...heads, dontKnow];
   }
-  return later.filter((kind) => kind.family === family).map(label);
+  return [...later.filter((kind) => kind.family === family).map(label), dontKnow];
 }
 
 /** Machines of this person's own list, and the way to all the others. */
@@ -119,11 +122,11 @@ function equipmentChoices(has: readonly string[]): Choice[] {
 
 function safetyChoices(knowledge: Knowledge): Choice[] {
   const offered = [...knowledge.redFlags.values()].filter((flag) => flag.offer);
-  const flags = offered.slice(0, MOST_BUTTONS - 1).map((flag) => ({
+  const flags = offered.slice(0, MOST_BUTTONS - 2).map((flag) => ({
     value: flag.id,
     label: know(wordKey("flag", flag.id)),
   }));
-  return [{ value: "clear", label: phrase("answer-all-clear") }, ...flags];
+  return [{ value: ALL_CLEAR, label: phrase("answer-all-clear") }, ...flags, dontKnow];
 }
 
 function fuelChoices(state: CaseState, knowledge: Knowledge): Choice[] {

@@ -4,6 +4,7 @@ import type { Message, Phrase, PlannedEffect } from "../domain/effects.ts";
 import type { Report } from "../domain/evidence.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
+import { standingFlag, stayStopped } from "./alarm.ts";
 import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { operatorCheckFor } from "./next-question.ts";
@@ -51,6 +52,7 @@ export function showOpen(state: CaseState, desk: Desk): Decision {
  * come presses one that is out of date for ever.
  */
 export function repeatOpen(state: CaseState, before: Phrase, given: Given): Decision {
+  if (standingFlag(state) !== null) return stayStopped(state, [], given);
   if (state.open.operator !== null) {
     return { happenings: [], effects: sayOpen(state, before, given.desk) };
   }

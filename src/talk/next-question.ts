@@ -60,9 +60,13 @@ function whichMachine(state: CaseState, desk: Desk): Asking {
   return isNew ? { about: "kind" } : { about: "known", machines };
 }
 
+/** Answered, or passed by somebody who does not know: that is said once, and not asked again. */
+export const isSafetyAsked = (state: CaseState) =>
+  state.safety !== "unasked" || passed(state, "safety");
+
 /** The facts that everything else hangs on, in the order in which they are asked. */
 function opening(state: CaseState, desk: Desk): Asking | null {
-  if (state.safety === "unasked") return { about: "safety" };
+  if (!isSafetyAsked(state)) return { about: "safety" };
   if (state.machine.kind === undefined && !passed(state, "kind")) {
     return whichMachine(state, desk);
   }

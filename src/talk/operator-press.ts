@@ -4,8 +4,9 @@ import type { Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { raiseAlarm, standingFlag, stayStopped } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
+import { DONT_KNOW } from "./choices.ts";
 import { dangersTold } from "./danger-told.ts";
-import { type Decision, nothingToDo, phrase, revise, together } from "./decision.ts";
+import { type Decision, line, nothingToDo, phrase, revise, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import {
   goBack,
@@ -59,7 +60,9 @@ export function answer(state: CaseState, value: string, given: Given): Decision 
   if (taken === null) return repeatOpen(state, phrase("choose-one"), given);
   if (taken.leadsTo !== undefined) return leadTo(state, taken.leadsTo, given);
   const answered = { question: open, label: taken.label };
-  return goOn(state, { happenings: taken.happenings, before: [], answered }, given);
+  const isUnsure = open.asking.about === "safety" && value === DONT_KNOW;
+  const before = isUnsure ? [line(phrase("safety-unsure"), "caution")] : [];
+  return goOn(state, { happenings: taken.happenings, before, answered }, given);
 }
 
 /** The next list of answers replaces the first in the same message. */
@@ -97,10 +100,15 @@ const menuActs: Readonly<Record<string, (state: CaseState, given: Given) => Deci
     proceed(state, { happenings: [{ type: "safety.answered", clear: true }], before: [] }, given),
 };
 
+/** Ways that are open while a red flag stands, pressed or typed. */
+const whileStopped = new Set(["safe-now", "person", "stop", "reopen"]);
+
 /** The way out of that name, or null: names come from outside as well. */
 export function menuAct(name: string, state: CaseState, given: Given): Decision | null {
   const act = Object.hasOwn(menuActs, name) ? menuActs[name] : undefined;
-  return act === undefined ? null : act(state, given);
+  if (act === undefined) return null;
+  const isStopped = standingFlag(state) !== null && !whileStopped.has(name);
+  return isStopped ? stayStopped(state, [], given) : act(state, given);
 }
 
 /** Goes on where the interview was left. */
@@ -125,9 +133,6 @@ const lasting = new Set([
   "came-back",
   "summary",
 ]);
-
-/** What may be pressed while a red flag stands. */
-const whileStopped = new Set(["safe-now", "person", "stop", "reopen"]);
 
 /** Where a reading was taken, told after it was. */
 function probes(state: CaseState, value: string, given: Given): Decision {

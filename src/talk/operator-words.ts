@@ -1,4 +1,4 @@
-import type { CaseHappening } from "../domain/case-events.ts";
+import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line } from "../domain/effects.ts";
 import type { Command, ReadingResult } from "../domain/reading.ts";
@@ -6,12 +6,15 @@ import { advance } from "./advance.ts";
 import { standingFlag } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
 import { DONT_KNOW, SKIP } from "./choices.ts";
-import { type Decision, line, phrase, together } from "./decision.ts";
+import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { THAT_IS_ALL } from "./equipment.ts";
 import { repeatOpen } from "./more-menu.ts";
+import { isSafetyAsked } from "./next-question.ts";
 import { answer, type Given, goOn, menuAct, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
-import { ambiguousQuestion, matchTyped, sameWords } from "./typed.ts";
+import { isWritten } from "./spoken-answer.ts";
+import { ambiguousQuestion, matchTyped } from "./typed.ts";
 import { typedWay } from "./typed-way.ts";
 import { dangers, factsIn, notedLines, reportWords } from "./understand.ts";
 
@@ -44,18 +47,24 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
 }
 
 function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
+/** The answer that passes the question, whatever its screen calls it. */
+function dontKnowTo(asking: Asking, state: CaseState, { desk }: Given): string {
+  if (asking.about === "equipment") return THAT_IS_ALL;
+  if (asking.about === "trip") return "cannot";
+  const { knowledge } = desk;
+  const taken = takeAnswer(asking, DONT_KNOW, {
+    ...{ state, knowledge, reporter: operatorReporter(state) },
+  });
+  return taken === null ? SKIP : DONT_KNOW;
+}
+
   const act = commandActs[command];
   // Before anything was asked there is nothing to go back to: the greeting comes first.
   const isEarly = state.askedEver.length === 0 && (act === "back" || act === "more");
   if (isEarly) return null;
   if (act !== undefined) return menuAct(act, state, given);
   if (command !== "dont-know" || state.open.operator === null) return null;
-  const passable = takeAnswer(state.open.operator.asking, DONT_KNOW, {
-    state,
-    knowledge: given.desk.knowledge,
-    reporter: operatorReporter(state),
-  });
-  return answer(state, passable === null ? SKIP : DONT_KNOW, given);
+  return answer(state, dontKnowTo(state.open.operator.asking, state, given), given);
 }
 
 function implausibleLines(reading: ReadingResult): Line[] {
@@ -86,17 +95,22 @@ function heardIn(
   return [{ type: "words.said", text }, ...typedFact(state, text), ...facts];
 }
 
-/** While a red flag stands, its button's words typed out. */
-function isWayOn(state: CaseState, text: string, desk: Desk): boolean {
-  if (standingFlag(state) === null) return false;
-  const label = desk.words(phrase("answer-safe-now"), state.operator.language);
-  return sameWords(text, label);
+/** While a red flag stands: the danger is over, a person is wanted, or it is only kept. */
+function wordsWhileStopped(state: CaseState, text: string, given: Given): Decision {
+  const { desk, heard } = given;
+  const isOver = ["answer-safe-now", "word-safe-now"].some((key) =>
+    isWritten(text, key, { state, desk }),
+  );
+  if (isOver) return menuAct("safe-now", state, given) ?? nothingToDo;
+  const command = heard.reading?.command ?? "back";
+  const way = typedWay(text, state, desk) ?? commandActs[command];
+  if (way === "person" || way === "stop") return menuAct(way, state, given) ?? nothingToDo;
+  return goOn(state, { happenings: heardIn(state, text, given), before: [] }, given);
 }
 
 /** Words that name something: a command, an answer on offer, a way out of the question. */
 function byName(state: CaseState, text: string, given: Given): Decision | null {
   const { desk, heard } = given;
-  if (isWayOn(state, text, desk)) return menuAct("safe-now", state, given);
   const command = heard.reading?.command ?? null;
   const decided = command === null ? null : byCommand(state, command, given);
   if (decided !== null) return decided;
@@ -118,6 +132,7 @@ export function words(state: CaseState, text: string, given: Given): Decision {
     return goOn(state, { happenings: [said, ...facts], before: [], ...answered }, given);
   }
   if (state.interview === "paused") return wordsAfterPause(state, text, given);
+  if (standingFlag(state) !== null) return wordsWhileStopped(state, text, given);
   const named = byName(state, text, given);
   if (named !== null) return named;
   const [said, ...facts] = heardIn(state, text, given);
@@ -127,8 +142,7 @@ export function words(state: CaseState, text: string, given: Given): Decision {
   if (unclear !== null) {
     const after = advance(state, [said, ...facts], heard);
     const asked = ask(after, { asking: unclear, before, aboutMore: null }, desk);
-    if (state.safety !== "unasked")
-      return together({ happenings: [said, ...facts], effects: [] }, asked);
+    if (isSafetyAsked(state)) return together({ happenings: [said, ...facts], effects: [] }, asked);
   }
   const nothing = facts.length === 0 && odd.length === 0 && state.words.length > 0;
   if (nothing && open !== null) {

@@ -1,6 +1,6 @@
 import { phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { sameWords } from "./typed.ts";
+import { sameWords } from "./same-words.ts";
 
 /**
  * The command that was written out as a word ("forget"), in the person's language or as it stands in

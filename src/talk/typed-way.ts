@@ -1,7 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import { phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { sameWords } from "./typed.ts";
+import { sameWords } from "./same-words.ts";
 
 /** Ways out of a question, as on their buttons. */
 const ways = ["back", "change", "pause", "person", "runs", "stop"] as const;

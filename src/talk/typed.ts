@@ -4,37 +4,24 @@ import type { ReadingResult } from "../domain/reading.ts";
 import { choicesFor } from "./choices.ts";
 import type { Desk } from "./desk.ts";
 import { wasAsked } from "./next-question.ts";
+import { sameWords } from "./same-words.ts";
+import { spokenAnswer } from "./spoken-answer.ts";
 
 /** Meanings less likely than this are not worth a question. */
 const WORTH_ASKING = 0.2;
 
-const plain = (text: string) =>
-  text
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/[\p{P}\p{S}]/gu, " ")
-    .replace(/\s+/g, " ")
-    .trim();
-
-/** True where two texts are the same words, whatever their case and marks. */
-export const sameWords = (text: string, label: string) => plain(text) === plain(label);
-
-/** The offered answer whose label was typed, or whose number in the list was; null for neither. */
+/** The offered answer that was typed: its label, its number in the list, or other words for it. */
 export function matchTyped(
   asking: Asking,
   text: string,
   given: { readonly state: CaseState; readonly desk: Desk },
 ): string | null {
   const choices = choicesFor(asking, given.state, given.desk.knowledge);
-  const wanted = plain(text);
-  const language = given.state.operator.language;
-  const named = choices.find(
-    (choice) => plain(given.desk.words(choice.label, language)) === wanted,
-  );
+  const { language } = given.state.operator;
+  const named = choices.find(({ label }) => sameWords(text, given.desk.words(label, language)));
   if (named !== undefined) return named.value;
   const isReading = asking.about === "check" && isNumber(given.desk, asking.check);
-  const position = /^[1-9]$/.test(wanted) && !isReading ? Number(wanted) : 0;
-  return choices[position - 1]?.value ?? null;
+  return spokenAnswer(text, { asking, choices, isReading }, given);
 }
 
 function isNumber(desk: Desk, check: string): boolean {
