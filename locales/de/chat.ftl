@@ -444,6 +444,12 @@ plan-step = { $what } ({ $minutes })
 plan-call-help = Wenn nichts davon es zeigt: anrufen und nachfragen
 # en: 0bb11bdb
 plan-if = wenn { $result }: { $next }
+# en: 5038fc03
+plan-more =
+    { $count ->
+        [one] … und noch ein Schritt
+       *[other] … und noch { $count } Schritte
+    }
 # en: d3e0bef7
 plan-minutes = An der Maschine: etwa { $median }, in neun von zehn Fällen unter { $most }
 # en: b5dc11cc
@@ -1253,12 +1259,6 @@ word-pause = Pause, warten, warte, später, gleich
 word-change = ändern, Antwort ändern
 # en: 40741b48
 word-runs = läuft wieder, sie läuft wieder, er läuft wieder, springt wieder an, ist wieder angesprungen, läuft jetzt, jetzt läuft sie, jetzt läuft er
-# en: d7571a1d
-word-language = Sprache
-# en: fc9151d0
-word-forget = vergessen, vergiss mich, löschen, alles löschen
-# en: 0987c100
-word-export = meine Daten, Datenkopie
 # en: a8525a77
 word-all-clear = alles gut, alles ist gut, alles in Ordnung, alles ok, alles okay, alles klar, alles sicher, alle sicher, alle sind sicher, alle in Sicherheit, ja alle, ja alles gut, ja alles in Ordnung, ja, uns geht es gut, mir geht es gut, es geht allen gut, wir sind sicher, ich bin sicher, keine Gefahr, es besteht keine Gefahr, passt alles, passt, nichts davon, nichts dergleichen, niemand verletzt, niemand ist verletzt, keiner verletzt, keiner ist verletzt, niemand, ok, okay, gut
 # en: 489fa267
@@ -1267,6 +1267,12 @@ word-safe-now = Gefahr vorbei, die Gefahr ist vorbei, Gefahr ist vorbei, jetzt s
 word-none-of-these = keine, keiner, keines, keine davon, keiner davon, keines davon, nichts von dem, nichts von alledem, ist nicht dabei, nicht dabei, nicht in der Liste
 # en: ff3fb244
 word-places = eins, zwei, drei, vier, fünf, sechs
+# en: d7571a1d
+word-language = Sprache
+# en: fc9151d0
+word-forget = vergessen, vergiss mich, löschen, alles löschen
+# en: 0987c100
+word-export = meine Daten, Datenkopie
 # en: 331f93dd
 word-machines = meine Maschinen
 # en: 89790076

@@ -245,6 +245,11 @@ slip-plan = Plan
 plan-step = { $what } ({ $minutes })
 plan-call-help = Ring for help if none of this shows it
 plan-if = if { $result }: { $next }
+plan-more =
+    { $count ->
+        [one] … and one more step
+       *[other] … and { $count } more steps
+    }
 plan-minutes = On the machine: about { $median }, nine times in ten under { $most }
 slip-kit = To load
 kit-part = { $part } – needed in { $chance } of such cases
@@ -670,15 +675,15 @@ word-machines = my machines
 word-pause = pause, wait, later, in a minute
 word-change = change, change an answer
 word-runs = it runs again, it started again, it started again by itself, it runs now, it is running again
+word-all-clear = all good, all is good, all safe, everything is safe, everything is fine, all fine, all ok, all okay, all clear, we are safe, we're safe, we are all safe, we are fine, we're fine, everyone is safe, everybody is safe, everyone is fine, everybody is fine, everyone is ok, everybody is ok, yes everybody is safe, yes everyone is safe, yes all safe, yes all good, yes we are, yes, safe, i'm fine, i am fine, i'm safe, i am safe, fine, ok, okay, no danger, no danger here, nothing like that, none of that, nobody hurt, nobody is hurt, no one hurt, no one is hurt, nobody
+word-safe-now = safe now, it is safe now, it's safe now, it is safe, all safe now, all good now, all clear now, danger over, the danger is over, it is over, it's over, it is out, go on
+word-none-of-these = none of them, none, none of those, not any of these, neither, it is not there, not in the list, not on the list, nothing of that
+word-places = one, two, three, four, five, six
 word-jobs = jobs
 word-calls = calls
 word-call = call
 word-find = find
 word-report = report
-word-all-clear = all good, all is good, all safe, everything is safe, everything is fine, all fine, all ok, all okay, all clear, we are safe, we're safe, we are all safe, we are fine, we're fine, everyone is safe, everybody is safe, everyone is fine, everybody is fine, everyone is ok, everybody is ok, yes everybody is safe, yes everyone is safe, yes all safe, yes all good, yes we are, yes, safe, i'm fine, i am fine, i'm safe, i am safe, fine, ok, okay, no danger, no danger here, nothing like that, none of that, nobody hurt, nobody is hurt, no one hurt, no one is hurt, nobody
-word-safe-now = safe now, it is safe now, it's safe now, it is safe, all safe now, all good now, all clear now, danger over, the danger is over, it is over, it's over, it is out, go on
-word-none-of-these = none of them, none, none of those, not any of these, neither, it is not there, not in the list, not on the list, nothing of that
-word-places = one, two, three, four, five, six
 word-duty = duty
 word-invite = invite
 word-people = people

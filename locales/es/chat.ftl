@@ -440,6 +440,12 @@ plan-step = { $what } ({ $minutes })
 plan-call-help = Pedir ayuda por teléfono si nada de esto lo aclara
 # en: 0bb11bdb
 plan-if = si sale «{ $result }»: { $next }
+# en: 5038fc03
+plan-more =
+    { $count ->
+        [one] … y un paso más
+       *[other] … y { $count } pasos más
+    }
 # en: d3e0bef7
 plan-minutes = En la máquina: unos { $median }, nueve de cada diez veces menos de { $most }
 # en: b5dc11cc
@@ -1248,12 +1254,6 @@ word-pause = pausa, espera, luego, ahora no, un momento
 word-change = cambiar, cambiar una respuesta
 # en: 40741b48
 word-runs = ya arranca, ha arrancado, ha arrancado solo, ya funciona, vuelve a arrancar, ya está en marcha
-# en: 89790076
-word-jobs = trabajos, mis trabajos
-# en: a6ca6a04
-word-calls = avisos
-# en: a14e4eff
-word-call = llamada
 # en: a8525a77
 word-all-clear = todo bien, todo está bien, está todo bien, todo en orden, todo seguro, todo ok, todo correcto, todos bien, estamos bien, estamos todos bien, todos estamos bien, sin peligro, no hay peligro, ningún peligro, no hay ningún peligro, nada de peligro, fuera de peligro, sí, sí todos bien, sí todo bien, sí estamos bien, sí todos, estoy bien, nada de eso, nada, nadie, nadie herido, no hay nadie herido, no hay heridos, bien, ok, vale, tranquilo
 # en: 489fa267
@@ -1262,6 +1262,12 @@ word-safe-now = ya no hay peligro, ya está, ya pasó, ya ha pasado, ya es segur
 word-none-of-these = ninguna, ninguno, ninguna de estas, ninguno de estos, ninguna de ellas, ninguno de ellos, no está, no está en la lista, nada de esto
 # en: ff3fb244
 word-places = uno, dos, tres, cuatro, cinco, seis
+# en: 89790076
+word-jobs = trabajos, mis trabajos
+# en: a6ca6a04
+word-calls = avisos
+# en: a14e4eff
+word-call = llamada
 # en: fad7f290
 word-find = buscar
 # en: 493d226d

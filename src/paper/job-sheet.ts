@@ -26,6 +26,10 @@ const BAR = 6;
 /** Pixels of the circuit's drawing for each of its own. */
 const SHARP = 2;
 const GAP = 12;
+/** A sheet and its back; more is not taken along. */
+const MOST_PAGES = 2;
+/** The type's sizes that are tried; the least is seven points, which is still read in the hand. */
+const SCALES = [1, 0.9, 0.8] as const;
 
 const marks = { step: "", tick: "☐ ", turn: "→ ", caution: "⚠ ", quote: "" } as const;
 
@@ -77,11 +81,27 @@ const enlarged = (svg: string, width: number, height: number) =>
     .replace(`width="${width}"`, `width="${SHARP * width}"`)
     .replace(`height="${height}"`, `height="${SHARP * height}"`);
 
-/**
- * The job as a PDF, A4, black and white: head, the causes as bars, the sections in their order, then
- * the circuit with its readings. Text can be copied out of it, except in scripts that run from the right.
- */
-export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
+/** Everything in its order. */
+async function drawSheet(scribe: Scribe, parts: SheetParts): Promise<void> {
+  const { sheet } = parts;
+  await scribe.write(sheet.title, { size: TITLE, bold: true });
+  await writeLines(scribe, sheet.head);
+  await drawCauses(scribe, parts);
+  for (const { heading, lines } of sheet.sections) {
+    if (lines.length === 0) continue;
+    await scribe.write(heading, { size: HEADING, bold: true, above: 6, keepWith: 2 * TEXT });
+    await writeLines(scribe, lines);
+  }
+  await drawCircuitOf(scribe, parts);
+}
+
+interface Printed {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+}
+
+/** @param scale of all type, in (0, 1] */
+async function printed(parts: SheetParts, scale: number): Promise<Printed> {
   const { sheet, rightToLeft } = parts;
   const [regular = "", bold = ""] = bundledFonts().files;
   const info = { Title: drawableText(sheet.title), CreationDate: new Date(sheet.made) };
@@ -92,6 +112,10 @@ export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
     font: regular,
   });
   const chunks: Uint8Array[] = [];
+  let pages = 1;
+  document.on("pageAdded", () => {
+    pages += 1;
+  });
   document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
   const ended = new Promise<void>((resolve, reject) => {
     document.on("end", resolve);
@@ -99,17 +123,23 @@ export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
   });
   document.registerFont("regular", regular);
   document.registerFont("bold", bold);
-  const scribe = createScribe(document, { margin: PAGE.margin, inner: INNER, rightToLeft });
-  await scribe.write(sheet.title, { size: TITLE, bold: true });
-  await writeLines(scribe, sheet.head);
-  await drawCauses(scribe, parts);
-  for (const { heading, lines } of sheet.sections) {
-    if (lines.length === 0) continue;
-    await scribe.write(heading, { size: HEADING, bold: true, above: 6, keepWith: 2 * TEXT });
-    await writeLines(scribe, lines);
-  }
-  await drawCircuitOf(scribe, parts);
+  const shape = { margin: PAGE.margin, inner: INNER, rightToLeft, scale };
+  await drawSheet(createScribe(document, shape), parts);
   document.end();
   await ended;
-  return Buffer.concat(chunks);
+  return { bytes: Buffer.concat(chunks), pages };
+}
+
+/**
+ * The job as a PDF, A4, black and white: head, the causes as bars, the sections in their order, then
+ * the circuit with its readings. Where much is known the type is set smaller, so that it stays on
+ * two pages as long as it can be read. Text can be copied out of it, except in scripts that run from
+ * the right.
+ */
+export async function jobSheetPdf(parts: SheetParts): Promise<Uint8Array> {
+  for (const scale of SCALES) {
+    const { bytes, pages } = await printed(parts, scale);
+    if (pages <= MOST_PAGES) return bytes;
+  }
+  return (await printed(parts, SCALES[0])).bytes;
 }

@@ -42,10 +42,12 @@ export interface ScribeShape {
   readonly inner: number;
   /** The PDF library sets letters from the left only, so such texts are drawn as pictures. */
   readonly rightToLeft: boolean;
+  /** Of all sizes of type, in (0, 1]; 1 when missing. */
+  readonly scale?: number;
 }
 
 export function createScribe(document: PDFKit.PDFDocument, shape: ScribeShape): Scribe {
-  const { margin, inner, rightToLeft } = shape;
+  const { margin, inner, rightToLeft, scale = 1 } = shape;
   let y = margin;
 
   function makeRoom(height: number): void {
@@ -66,7 +68,8 @@ export function createScribe(document: PDFKit.PDFDocument, shape: ScribeShape): 
   }
 
   return {
-    async write(text, { size, bold = false, indent = 0, above = 0, keepWith = 0 }) {
+    async write(text, { bold = false, indent = 0, above = 0, keepWith = 0, ...style }) {
+      const size = style.size * scale;
       const { regular, bold: heavy } = bundledFonts();
       const font = bold ? heavy : regular;
       const width = inner - indent;

@@ -47,17 +47,18 @@ function answerLines(state: CaseState, desk: Desk): SheetLine<Phrase>[] {
     const said =
       report.said.kind === "value"
         ? phrase("named-answer", { what: { list: words } })
-        : phrase("named-value", { name, value: { list: words } });
+        : phrase("answer-in-list", { name, value: { list: words } });
     const isPhoto = report.reporter === "photo";
     return [{ words: isPhoto ? phrase("seen-on-photo", { what: { phrase: said } }) : said }];
   });
 }
 
+/** The plan, with what is to be minded before its steps. */
 function plan(triage: Triage, desk: Desk): SheetLine<Phrase>[] {
   const [, ...lines] = planLines(triage.plan, PLAN, desk);
   const shown = mainLine(triage.plan).slice(0, PLAN.steps);
   const hazards = [...new Set(shown.flatMap(({ step }) => step.hazards))];
-  return [...lines, ...cautionLines(hazards)].map(onPaper);
+  return [...cautionLines(hazards), ...lines].map(onPaper);
 }
 
 /** The job on paper: what to know before leaving; once closed, what came of it as well. */

@@ -86,21 +86,24 @@ function branchLines({ step, otherwise }: LineStep, most: number, desk: Desk): L
   );
 }
 
-/** The plan in lines: its main course, with the first turnings, and how long it takes. */
+/** The plan in lines: its main course, with the first turnings, what is left, and how long it takes. */
 export function planLines(
   plan: Plan,
   most: { readonly steps: number; readonly turnings: number },
   desk: Desk,
 ): Line[] {
-  const steps = mainLine(plan)
+  const course = mainLine(plan);
+  const steps = course
     .slice(0, most.steps)
     .flatMap((one) => [
       line(stepPhrase(one.step), "step"),
       ...branchLines(one, most.turnings, desk),
     ]);
+  const left = course.length - most.steps;
+  const more = left > 0 ? [line(phrase("plan-more", { count: left }))] : [];
   const minutes = phrase("plan-minutes", {
     median: { quantity: plan.minutes.median, unit: "min" },
     most: { quantity: plan.minutes.p90, unit: "min" },
   });
-  return [line(phrase("slip-plan"), "heading", true), ...steps, line(minutes)];
+  return [line(phrase("slip-plan"), "heading", true), ...steps, ...more, line(minutes)];
 }

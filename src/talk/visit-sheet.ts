@@ -85,7 +85,8 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
 function planWithCautions(triage: Triage, desk: Desk): Line[] {
   const shown = mainLine(triage.plan).slice(0, PLAN_ON_SHEET.steps);
   const hazards = [...new Set(shown.flatMap(({ step }) => step.hazards))];
-  return [...planLines(triage.plan, PLAN_ON_SHEET, desk), ...cautionLines(hazards)];
+  const [heading, ...plan] = planLines(triage.plan, PLAN_ON_SHEET, desk);
+  return [...(heading === undefined ? [] : [heading]), ...cautionLines(hazards), ...plan];
 }
 
 /** What the meter should show at the plan's measurements, where the circuit is simulated. */

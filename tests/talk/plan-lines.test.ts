@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Plan, PlanStep } from "../../src/domain/triage.ts";
-import { mainLine } from "../../src/talk/plan-lines.ts";
+import { mainLine, planLines } from "../../src/talk/plan-lines.ts";
+import { Dialog } from "../helpers/dialog.ts";
 
 const step = (id: string, kind: PlanStep["kind"], then: PlanStep["then"]): PlanStep => ({
   ...{ id, kind, then, who: "technician", minutes: 5, reached: 1 },
@@ -41,5 +42,24 @@ describe("the main line of a plan", () => {
 
   it("is empty for an empty plan", () => {
     expect(mainLine(plan())).toEqual([]);
+  });
+});
+
+describe("the plan in lines", () => {
+  const flat = plan(
+    ...["a", "b", "c", "d"].map((id, n) =>
+      step(id, "remedy", [{ result: "no-change", chance: 1, next: "bcd"[n] ?? null }]),
+    ),
+  );
+  const keys = (steps: number) =>
+    planLines(flat, { steps, turnings: 2 }, new Dialog().desk).map(({ say }) => say);
+
+  it("shows the first steps of a long one and says how many are left", () => {
+    expect(keys(3)).toContainEqual({ key: "plan-more", args: { count: 1 } });
+    expect(keys(1)).toContainEqual({ key: "plan-more", args: { count: 3 } });
+  });
+
+  it("says nothing of the kind where all of it is shown", () => {
+    expect(JSON.stringify(keys(4))).not.toContain("plan-more");
   });
 });

@@ -35,7 +35,7 @@ describe("a part of the kit", () => {
 
   it("names the shop's own number, its stock and shelf", () => {
     expect(said([line({ number: "LH-7", stock: 3, shelf: "A2" })], "battery")).toBe(
-      "Starter battery – needed with 40% · our number LH-7, in stock: 3, shelf A2",
+      "Starter battery – needed in 40% of such cases · our number LH-7, in stock: 3, shelf A2",
     );
     expect(said([line({ number: "LH-7", stock: 0 })], "battery")).toContain("none in stock");
   });
@@ -43,7 +43,7 @@ describe("a part of the kit", () => {
   it("without a number of the shop says how the right one is found, where not any fits", () => {
     expect(said([], "battery")).toContain("look it up by the serial number");
     expect(said(undefined, "battery")).toContain("look it up by the serial number");
-    expect(said([], "fuses")).toBe("Assorted fuses – needed with 40%");
+    expect(said([], "fuses")).toBe("Assorted fuses – needed in 40% of such cases");
   });
 
   it("stands on the slip, the sheet and the printed sheet alike", () => {
