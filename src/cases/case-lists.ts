@@ -25,6 +25,16 @@ export function byUrgency(
 
 const plain = (text: string) => text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
 
+/** What a case can be found by besides its machine; worked out once, for they are many. */
+const texts = new WeakMap<CaseSummary, string>();
+function textOf(one: CaseSummary): string {
+  const known = texts.get(one);
+  if (known !== undefined) return known;
+  const text = plain([one.id, one.operator.name, one.opening, one.where?.words ?? ""].join(" "));
+  texts.set(one, text);
+  return text;
+}
+
 /**
  * Cases that hold every word asked for: in their number, the person's name, the machine, what was
  * said first, or the place. Accents and case do not matter.
@@ -37,10 +47,14 @@ export function search(
 ): readonly CaseSummary[] {
   const words = plain(asked).split(/\s+/).filter(Boolean);
   if (words.length === 0) return [];
+  const machines = new Map<string, string>();
+  const machineOf = (kind: string): string => {
+    const known = machines.get(kind) ?? plain(`${kind} ${machineWords(kind)}`);
+    machines.set(kind, known);
+    return known;
+  };
   return cases.filter((one) => {
-    const kind = one.machine.kind ?? "other";
-    const about = [one.id, one.operator.name, kind, machineWords(kind), one.opening];
-    const text = plain([...about, one.where?.words ?? ""].join(" "));
-    return words.every((word) => text.includes(word));
+    const machine = machineOf(one.machine.kind ?? "other");
+    return words.every((word) => textOf(one).includes(word) || machine.includes(word));
   });
 }

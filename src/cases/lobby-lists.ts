@@ -13,7 +13,7 @@ import {
 } from "../talk/lobby.ts";
 import { reportMessage } from "../talk/report-message.ts";
 import { type CaseAct, may } from "../talk/rights.ts";
-import { urgencyFacts } from "../talk/urgency.ts";
+import { momentIn, urgencyFacts } from "../talk/urgency.ts";
 import { byUrgency, type Level, search } from "./case-lists.ts";
 import type { CaseSummary } from "./case-summary.ts";
 import type { Directory } from "./directory.ts";
@@ -53,10 +53,9 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
   /** Urgency by the shop's rules at this moment, as said where it has none. */
   function levelNow(now: number): (one: CaseSummary) => Level {
     const { urgency, shop } = desk();
+    const moment = momentIn(shop.timeZone, now);
     return (one) =>
-      urgency === undefined
-        ? (one.urgency ?? "normal")
-        : urgency(urgencyFacts(one, now, shop.timeZone)).level;
+      urgency === undefined ? (one.urgency ?? "normal") : urgency(urgencyFacts(one, moment)).level;
   }
 
   function page(

@@ -8,7 +8,7 @@ import { line, phrase } from "./decision.ts";
 import { DAY, type Desk } from "./desk.ts";
 import { byRoad, placeKnown } from "./distance.ts";
 import { plainState } from "./place.ts";
-import { urgencyFacts } from "./urgency.ts";
+import { momentIn, urgencyFacts } from "./urgency.ts";
 
 /** A call that nobody took for this long is worth saying so, ms. */
 const WAITED_LONG = DAY;
@@ -47,7 +47,8 @@ function levelLines(state: CaseState, desk: Desk): Line[] {
     return state.urgency === null ? [] : [said(state.urgency)];
   }
   const call = { ...state, openedAt: state.opened.at };
-  const { level, reasons } = desk.urgency(urgencyFacts(call, desk.now, desk.shop.timeZone));
+  const moment = momentIn(desk.shop.timeZone, desk.now);
+  const { level, reasons } = desk.urgency(urgencyFacts(call, moment));
   const points = reasons.map(({ rule, points: count }) =>
     line(
       phrase("slip-urgency-reason", {

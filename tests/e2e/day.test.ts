@@ -29,7 +29,7 @@ afterAll(() => day.close());
 const SAYS_NOTHING = "My petrol garden tractor does nothing at all when I turn the key";
 const AT_THE_MACHINE = [
   ...["Yes, beside it", "Every time", "Done", "Then it started"],
-  ...["I don't know", "Skip this", "None of these", "Go on"],
+  ...["I don't know", "Skip this", "None of these", "Nothing more", "Go on"],
 ];
 
 describe("a day of the shop", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { loadUrgency, urgencyOf } from "../../src/knowledge/urgency.ts";
-import { urgencyFacts } from "../../src/talk/urgency.ts";
+import { momentIn, urgencyFacts } from "../../src/talk/urgency.ts";
 import { Dialog, workshop } from "../helpers/dialog.ts";
 
 const rules = await loadUrgency("flows", new Set(workshop.knowledge.redFlags.keys()));
@@ -17,13 +17,14 @@ const call = {
 describe("how urgent a call is", () => {
   it("takes the month at the machine, not the one in London", () => {
     const now = Date.UTC(2026, 6, 31, 22, 30);
-    expect(urgencyFacts(call, now, "Europe/Berlin").month).toBe(8);
-    expect(urgencyFacts(call, now, "UTC").month).toBe(7);
+    expect(urgencyFacts(call, momentIn("Europe/Berlin", now)).month).toBe(8);
+    expect(urgencyFacts(call, momentIn("UTC", now)).month).toBe(7);
   });
 
   it("grows while somebody waits", () => {
     const at = (hours: number) =>
-      urgencyOf(value, urgencyFacts(call, call.openedAt + hours * 3_600_000, "UTC")).points;
+      urgencyOf(value, urgencyFacts(call, momentIn("UTC", call.openedAt + hours * 3_600_000)))
+        .points;
     expect(at(48)).toBeGreaterThan(at(5));
     expect(at(5)).toBeGreaterThan(at(0));
   });
