@@ -18,7 +18,7 @@ export interface BenchOptions {
 
 export const DEFAULT_BENCH: BenchOptions = { repeats: 40, calls: 120, seed: 1 };
 
-interface Spent {
+export interface Spent {
   readonly medianMs: number;
   readonly p99Ms: number;
 }

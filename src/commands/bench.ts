@@ -1,6 +1,7 @@
 import { createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { benchCircuit } from "./bench-circuit.ts";
 import { benchEngine } from "./bench-engine.ts";
+import { benchShop } from "./bench-shop.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine } from "./options.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
@@ -8,10 +9,11 @@ import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 /** Full size: what the engine itself uses, and enough held-out machines for a stable figure. */
 const FULL = { machines: 2000, heldOutPerFault: 10 };
 
-const parts: Readonly<Record<string, (workshop: Workshop) => unknown>> = {
+const parts: Readonly<Record<string, (workshop: Workshop, root: string) => unknown>> = {
   engine: ({ knowledge }) => benchEngine(knowledge),
   circuit: ({ circuits, knowledge }) =>
     benchCircuit({ circuits, knowledge, build: createWorkerBuilder(), ...FULL }),
+  shop: (workshop, root) => benchShop(workshop, root),
 };
 
 /** `bench [PART] [--json]`: speed and quality, as ratios in one run; without a part all of them. */
@@ -29,7 +31,7 @@ export async function benchCommand(args: readonly string[], io: CommandIo): Prom
     return 1;
   }
   const figures: Record<string, unknown> = {};
-  for (const name of chosen) figures[name] = await parts[name]?.(workshop.value);
+  for (const name of chosen) figures[name] = await parts[name]?.(workshop.value, io.root);
   const [only] = chosen;
   const shown = part === undefined ? figures : figures[only ?? ""];
   io.stdout(`${JSON.stringify(shown, null, 2)}\n`);

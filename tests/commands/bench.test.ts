@@ -9,7 +9,7 @@ describe("bench", () => {
     async (args) => {
       const { code, stdout, stderr } = await runCommand(benchCommand, args);
       expect([code, stdout]).toEqual([2, ""]);
-      expect(stderr).toContain("engine|circuit");
+      expect(stderr).toContain("engine|circuit|shop");
     },
   );
 
