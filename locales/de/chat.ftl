@@ -402,6 +402,12 @@ look-alike-by = Noch nicht zu unterscheiden: { $causes }. Das unterscheidet sie:
 slip-title = { $number } · { $machine }, { $fuel }
 # en: 3a505798
 slip-who = Von: { $who }
+# en: 7f1594cf
+earlier-cases = Diese Maschine schon früher: { $list }
+# en: ea454592
+earlier-case = { $number } ({ $day })
+# en: cd61261e
+earlier-case-cause = { $number } ({ $day }: { $cause })
 # en: d4b55ea0
 nobody-named = Name nicht angegeben
 # en: e37bfd04
@@ -642,6 +648,8 @@ press-merge = Derselbe Schaden wie ein anderer Fall
 press-end = Fall abschließen
 # en: 3232e457
 press-history = Verlauf
+# en: e60511c9
+press-machine = Die Maschine: ansehen, berichtigen
 # en: f29cea55
 press-slip = Zettel zeigen
 # en: 6184703c
@@ -1236,6 +1244,8 @@ own-machine-cases = Fälle bisher: { $list }
 own-machine-name = Namen ändern
 # en: 7107269a
 own-machine-plate = Seriennummer eintragen
+# en: cce4d15b
+own-machine-kind = Es ist eine andere Maschinenart
 # en: b2a39ef3
 own-machine-other-fuel = Sie läuft mit: { $fuel }
 # en: 6bc29eb4

@@ -398,6 +398,12 @@ would-change-mind = Lo que más cambiaría esto: { $what }: { $state }.
 slip-title = { $number } · { $machine }, { $fuel }
 # en: 3a505798
 slip-who = De: { $who }
+# en: 7f1594cf
+earlier-cases = Esta máquina antes: { $list }
+# en: ea454592
+earlier-case = { $number } ({ $day })
+# en: cd61261e
+earlier-case-cause = { $number } ({ $day }: { $cause })
 # en: d4b55ea0
 nobody-named = no ha dicho el nombre
 # en: e37bfd04
@@ -636,6 +642,8 @@ press-merge = Misma avería que otro aviso
 press-end = Cerrar el aviso
 # en: 3232e457
 press-history = Historial
+# en: e60511c9
+press-machine = La máquina: ver, corregir
 # en: f29cea55
 press-slip = Ver la ficha
 # en: 6184703c
@@ -1223,6 +1231,8 @@ own-machine-cases = Avisos hasta ahora: { $list }
 own-machine-name = Cambiarle el nombre
 # en: 7107269a
 own-machine-plate = Escribir su número de serie
+# en: cce4d15b
+own-machine-kind = Es otro tipo de máquina
 # en: b2a39ef3
 own-machine-other-fuel = Funciona con: { $fuel }
 # en: 6bc29eb4

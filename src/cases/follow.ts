@@ -40,7 +40,7 @@ function withMachine(person: PersonDocument, machine: Seen): PersonDocument["mac
       one.facts.fuel === machine.facts.fuel);
   const known = person.machines.find(isSame);
   const others = person.machines.filter((one) => !isSame(one));
-  const title = known?.title || machine.title;
+  const title = machine.title || (known?.title ?? "");
   const facts = { ...known?.facts, ...machine.facts };
   const kept = { facts, id: known?.id ?? machine.id, title };
   return [...others, kept].slice(-MACHINES_KEPT);

@@ -1,7 +1,8 @@
 import { join } from "node:path";
+import type { CaseFigures } from "../cases/case-figures.ts";
 import { createChangeDocument } from "../cases/change-document.ts";
 import { createCommit } from "../cases/commit.ts";
-import { openDirectory } from "../cases/directory.ts";
+import { type Directory, openDirectory } from "../cases/directory.ts";
 import { createEngineRoom } from "../cases/engine-room.ts";
 import { createExport } from "../cases/export-person.ts";
 import { createFollow, type LookAtPhoto } from "../cases/follow.ts";
@@ -18,6 +19,7 @@ import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
+import type { CaseState } from "../domain/case-state.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import type { StockedPart } from "../domain/stock.ts";
 import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
@@ -29,6 +31,7 @@ import { createQuarantine } from "../store/quarantine.ts";
 import { phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { byRoad, placeKnown } from "../talk/distance.ts";
+import { type EarlierCase, earlierOf } from "../talk/earlier-cases.ts";
 import { realChance } from "./chance.ts";
 import { noBanks, openBanks } from "./circuit-banks.ts";
 import { engineOptions, withLearning } from "./engine-options.ts";
@@ -102,6 +105,19 @@ function pressWords({ knowledge }: Workshop): string[] {
   ];
 }
 
+/** Closed cases of the case's machine. */
+function earlierCases(state: CaseState, directory: Directory) {
+  if (state.profile === null) return [];
+  const closed = directory.cases({ operator: state.operator.id, open: false });
+  return earlierOf(state, closed.map(({ figures }) => figures).flatMap(asEarlier));
+}
+
+function asEarlier({ id, operator, profile, closed }: CaseFigures): EarlierCase[] {
+  if (closed === null) return [];
+  const cause = closed.cause === "" ? null : closed.cause;
+  return [{ id, operator, profile, cause, closedAt: closed.at }];
+}
+
 /** Opens the store, wires everything together and begins to receive. */
 export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   const { settings, workshop, log, timers = realTimers, chance = realChance } = options;
@@ -173,6 +189,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
       ...(shop?.duty === undefined ? {} : { duty: shop.duty }),
       ...(options.stock === undefined ? {} : { stock: options.stock }),
       others: () => directory.cases({ open: true }),
+      earlier: (state) => earlierCases(state, directory),
       now,
       next: engine.next,
       triage: engine.triage,

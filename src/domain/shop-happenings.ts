@@ -2,7 +2,7 @@ export const payers = ["own", "warranty", "contract", "comeback"] as const;
 export type Payer = (typeof payers)[number];
 
 /** What the counter was asked to write next, about a case. */
-export type CounterPrompt = "ask" | "heard" | "book" | "merge" | "phone";
+export type CounterPrompt = "ask" | "heard" | "book" | "merge" | "phone" | "title" | "serial";
 
 /** What happens at the counter and at the end of a visit. */
 export type ShopHappening =

@@ -86,7 +86,9 @@ const visitEvents = [
 ] as const;
 
 const counterEvents = [
-  event("counter.prompted", { about: z.enum(["ask", "heard", "book", "merge", "phone"]) }),
+  event("counter.prompted", {
+    about: z.enum(["ask", "heard", "book", "merge", "phone", "title", "serial"]),
+  }),
   event("counter.left", {}),
   event("operator.asked", { text, photo: z.boolean() }),
   event("operator.replied", { text }),

@@ -34,7 +34,18 @@ const show = (message: Message, given: Given): Decision => ({
 
 /** Everything that can be done with a case besides what stands under its slip. */
 export function actsMenu(state: CaseState, given: Given): Decision {
-  const open = ["ask", "ask-photo", "help", "heard", "book", "pay", "pass", "merge", "end"];
+  const open = [
+    "ask",
+    "ask-photo",
+    "help",
+    "heard",
+    "book",
+    "pay",
+    "machine",
+    "pass",
+    "merge",
+    "end",
+  ];
   const always = ["history", "sticker", "causes", "circuit", "paper"];
   const names = state.closed === null ? [...open, ...always] : always;
   const buttons = names.map((name) => button(phrase(`press-${name}`), pressOf(state, name)));

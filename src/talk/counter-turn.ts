@@ -18,6 +18,7 @@ import { type Decision, line, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { onDuty } from "./duty.ts";
 import { paperTo } from "./job-sheet.ts";
+import { machineAct, machineWritten } from "./machine-profile.ts";
 import { confirmMerge, merge, offerDuplicates } from "./merge.ts";
 import { phoneAnswers } from "./phone-intake.ts";
 import { filesToMark, markPhoto, unmarkPhoto } from "./photo-mark.ts";
@@ -117,6 +118,7 @@ const presses: Readonly<
   pass: { right: "decide", act: passOn },
   end: { right: "decide", act: end },
   merge: { right: "decide", act: mergePressed },
+  machine: { right: "note", act: machineAct },
 };
 
 /** What can be pressed at the counter, by name. */
@@ -152,6 +154,9 @@ function promptedWords(state: CaseState, text: string, given: Given): Decision |
   if (asked === null || asked.by !== heard.incoming.from.id) return null;
   if (asked.about === "phone") return phoneAnswers(state, text, heard, desk);
   if (asked.about === "ask") return askOperator(state, { text, photo: false }, given);
+  if (asked.about === "title" || asked.about === "serial") {
+    return machineWritten(state, { about: asked.about, text }, given);
+  }
   if (asked.about === "merge") return confirmMerge(state, text.trim().toUpperCase(), given);
   if (asked.about === "heard") {
     const reading = heard.reading;

@@ -11,6 +11,7 @@ import type { ShopSettings } from "../domain/settings.ts";
 import type { StockedPart } from "../domain/stock.ts";
 import type { Next, Triage } from "../domain/triage.ts";
 import type { Performer } from "../domain/vocabulary.ts";
+import type { EarlierCase } from "./earlier-cases.ts";
 import type { ReckonUrgency } from "./urgency.ts";
 
 /** What is kept of an operator from earlier cases. */
@@ -43,6 +44,8 @@ export interface Desk {
   readonly stock?: readonly StockedPart[];
   /** The other open cases; absent: none are known of. */
   readonly others?: () => readonly OtherCase[];
+  /** Closed cases of the same machine, the newest first; absent: none are known of. */
+  readonly earlier?: (state: CaseState) => readonly EarlierCase[];
   /** Milliseconds since 1970 UTC. */
   readonly now: number;
   /** The next question for this person; pure. */

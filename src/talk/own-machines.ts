@@ -1,6 +1,6 @@
 import type { KnownMachine } from "../domain/case-events.ts";
 import type { Noting } from "../domain/documents.ts";
-import type { Line, Message, Phrase } from "../domain/effects.ts";
+import type { Line, Message, Phrase, Press } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import { Fuel } from "../domain/vocabulary.ts";
 import { button, line, phrase } from "./decision.ts";
@@ -49,27 +49,44 @@ export function machineMessage(
   past: readonly string[],
   knowledge: Knowledge,
 ): Message {
-  const { id, facts } = machine;
+  const { id } = machine;
+  const { lines, buttons } = profileMessage(machine, {
+    ...{ past, knowledge },
+    press: (change) => press(`${id}:${change}`),
+  });
+  return { lines, buttons: [...buttons, button(phrase("own-machine-out"), press(`${id}:out`))] };
+}
+
+/** What is kept of a machine, and the buttons that change it. @param press for `fuel:diesel`, … */
+export function profileMessage(
+  machine: KnownMachine,
+  {
+    past,
+    knowledge,
+    press: pressFor,
+  }: {
+    readonly past: readonly string[];
+    readonly knowledge: Knowledge;
+    readonly press: (change: string) => Press;
+  },
+) {
+  const { facts } = machine;
   const fuels = Object.keys(knowledge.machines.get(facts.kind)?.fuels ?? {});
   const otherFuels = fuels.filter((fuel) => fuels.length > 1 && fuel !== facts.fuel);
   return {
     lines: [line(nameOf(machine), "heading"), ...factLines(machine, past)],
     buttons: [
-      button(phrase("own-machine-name"), press(`${id}:title`)),
-      button(phrase("own-machine-plate"), press(`${id}:serial`)),
+      button(phrase("own-machine-name"), pressFor("title")),
+      button(phrase("own-machine-plate"), pressFor("serial")),
       ...otherFuels.map((fuel) =>
         button(
           phrase("own-machine-other-fuel", { fuel: { phrase: phrase(`fuel-${fuel}`) } }),
-          press(`${id}:fuel:${fuel}`),
+          pressFor(`fuel:${fuel}`),
         ),
       ),
       ...VOLTS.filter((one) => one !== facts.volts).map((one) =>
-        button(
-          phrase("own-machine-other-volts", { volts: volts(one) }),
-          press(`${id}:volts:${one}`),
-        ),
+        button(phrase("own-machine-other-volts", { volts: volts(one) }), pressFor(`volts:${one}`)),
       ),
-      button(phrase("own-machine-out"), press(`${id}:out`)),
     ],
   };
 }
@@ -97,7 +114,9 @@ export function writtenMachine(
   text: string,
 ): KnownMachine {
   const written = text.replace(/\s+/g, " ").trim().slice(0, MOST_WRITTEN);
-  if (about === "title") return { ...machine, title: written };
+  if (about === "title") {
+    return { ...machine, title: written, facts: { ...machine.facts, words: written } };
+  }
   return { ...machine, facts: { ...machine.facts, serial: written } };
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Asking } from "../../src/domain/case-events.ts";
-import { choicesFor, LEADS_TO } from "../../src/talk/choices.ts";
+import { choicesFor, DONT_KNOW, LEADS_TO } from "../../src/talk/choices.ts";
 import { Dialog, speech, workshop } from "../helpers/dialog.ts";
 
 const { knowledge } = workshop;
@@ -67,7 +67,7 @@ describe("answers on a screen", () => {
     const walk = (asking: Asking) => {
       for (const { value } of choices(asking)) {
         if (value.startsWith(LEADS_TO)) walk({ about: "kind", family: value.slice(1) });
-        else kinds.add(value);
+        else if (value !== DONT_KNOW) kinds.add(value);
       }
     };
     walk({ about: "kind" });
