@@ -1,6 +1,8 @@
+import type { Knowledge } from "../domain/knowledge.ts";
 import { createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { benchCircuit } from "./bench-circuit.ts";
 import { benchEngine } from "./bench-engine.ts";
+import { benchReader } from "./bench-reader.ts";
 import { benchShop } from "./bench-shop.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine } from "./options.ts";
@@ -14,7 +16,16 @@ const parts: Readonly<Record<string, (workshop: Workshop, root: string) => unkno
   circuit: ({ circuits, knowledge }) =>
     benchCircuit({ circuits, knowledge, build: createWorkerBuilder(), ...FULL }),
   shop: (workshop, root) => benchShop(workshop, root),
+  reader: ({ knowledge, reader }) =>
+    benchReader(reader, { language: "en", texts: wordsOf(knowledge) }),
 };
+
+/** Things and their states by the names that everybody sees: "Fuel tap: shut". */
+function wordsOf({ observations }: Knowledge): readonly string[] {
+  return [...observations.values()].flatMap(({ title, states }) =>
+    states.map((state) => `${title}, ${state.title}`),
+  );
+}
 
 /** `bench [PART] [--json]`: speed and quality, as ratios in one run; without a part all of them. */
 export async function benchCommand(args: readonly string[], io: CommandIo): Promise<number> {

@@ -48,8 +48,14 @@ interface Shelf<Owner> {
   readonly entries: Entry<Owner>[];
 }
 
+/** Shelves of one first word; what they need stands apart, close together, as it is all looked at. */
+interface Rack<Owner> {
+  readonly needs: Int32Array;
+  readonly shelves: readonly Shelf<Owner>[];
+}
+
 interface Compiled<Owner> {
-  readonly byFirst: ReadonlyMap<string, readonly Shelf<Owner>[]>;
+  readonly byFirst: ReadonlyMap<string, Rack<Owner>>;
   readonly needed: NeededWords;
 }
 
@@ -92,7 +98,11 @@ function compile<Owner>(
       else there.push(...itsShelves.values());
     }
   }
-  return { byFirst, needed };
+  const racks = [...byFirst].map(
+    ([stem, own]) =>
+      [stem, { needs: Int32Array.from(own, (one) => one.needs), shelves: own }] as const,
+  );
+  return { byFirst: new Map(racks), needed };
 }
 
 /** Of a pattern that needs no words: the loader refuses them. */
@@ -135,14 +145,17 @@ function possibleFrom<Owner>(
   { byFirst }: Compiled<Owner>,
   held: Uint8Array,
 ): readonly Entry<Owner>[] {
-  const possible = new Set<Entry<Owner>>();
-  for (const { needs, entries } of byFirst.get(stem) ?? []) {
-    if (held[needs] !== 1) continue;
-    for (const entry of entries) {
-      if (entry.needs.every((one) => held[one] === 1)) possible.add(entry);
+  const possible: Entry<Owner>[] = [];
+  const rack = byFirst.get(stem);
+  rack?.needs.forEach((number, at) => {
+    if (held[number] !== 1) return;
+    for (const entry of rack.shelves[at]?.entries ?? []) {
+      if (entry.needs.every((one) => held[one] === 1)) possible.push(entry);
     }
-  }
-  return [...possible].sort((a, b) => a.order - b.order);
+  });
+  possible.sort((a, b) => a.order - b.order);
+  // A pattern whose first word may be missing can stand on two shelves.
+  return possible.filter((entry, at) => entry !== possible[at - 1]);
 }
 
 function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>[] {
