@@ -2,6 +2,7 @@ import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type {
   ActTold,
+  Ambiguous,
   MachineHints,
   Reader,
   ReaderModel,
@@ -12,6 +13,7 @@ import { type Fuel, fuels, type Performer } from "../domain/vocabulary.ts";
 import { matchMachineKind } from "../reading/machine-kind.ts";
 import { type FactReading, readFact } from "../reading/read-fact.ts";
 import { addsTo, leavesOpen, reportsFrom } from "../talk/reports.ts";
+import { likeliestMeanings } from "./likeliest-meaning.ts";
 
 /** A written-down case: what was known, by whom. Only `id` is certain to be there. */
 export interface CaseFile {
@@ -42,11 +44,19 @@ export interface ReadCase {
   readonly machine: MachineFacts;
   readonly opening: readonly Report[];
   readonly operator: readonly Report[];
+  /** What each of the operator's entries is about: who is asked for one thing says the whole of it. */
+  readonly entries: readonly CaseEntry[];
   /** In the order in which they were done, after everything else that is told. */
   readonly acts: readonly CaseAct[];
   readonly technician: readonly Report[];
   readonly redFlags: readonly string[];
   readonly notUnderstood: readonly string[];
+}
+
+/** One of the operator's entries, by its name and what was understood of it. */
+export interface CaseEntry {
+  readonly key: string;
+  readonly observations: readonly string[];
 }
 
 /** Something that was done about the trouble; the report tells what came of it, where there is one. */
@@ -92,6 +102,7 @@ interface Heard {
   readonly understood: readonly Understood[];
   readonly denied: readonly StateReading[];
   readonly acts: readonly ActTold[];
+  readonly ambiguous: readonly Ambiguous[];
 }
 
 /** Facts about the machine as it was found, and what was done about it. */
@@ -100,11 +111,15 @@ interface Parted {
   readonly acts: readonly CaseAct[];
 }
 
-function part({ teller, understood, denied, acts }: Heard, knowledge: Knowledge): Parted {
+function part(
+  { teller, understood, denied, acts, ambiguous }: Heard,
+  knowledge: Knowledge,
+): Parted {
   const by: Performer = teller === "technician" ? "technician" : "operator";
   const facts: Report[] = [];
   const done = new Map<string, CaseAct>();
-  for (const report of reportsFrom(understood, denied, { knowledge, reporter: by, epoch: 0 })) {
+  const plain = reportsFrom(understood, denied, { knowledge, reporter: by, epoch: 0 });
+  for (const report of [...plain, ...likeliestMeanings(ambiguous, plain, by)]) {
     const act = actOf(report, knowledge);
     if (act === null) facts.push({ ...report, unasked: true });
     else done.set(act.act, { ...act, by, toldIn: teller });
@@ -166,29 +181,49 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   const notUnderstood: string[] = said.notUnderstood.map(([from, to]) =>
     file.opening.slice(from, to),
   );
-  const heard = (teller: Teller, entries: CaseFile["operator"]): Parted => {
-    const read = Object.entries(entries).map(([key, value]) => readFact(key, value, tools));
-    notUnderstood.push(...read.flatMap((one) => one.notUnderstood));
-    const acts = read.flatMap((one) => one.acts);
-    const found = read.map((one) => (one.afterwards ? stillTrue(one, teller, changeable) : one));
+  const readEntries = (entries: CaseFile["operator"]): readonly ReadEntry[] =>
+    Object.entries(entries).map(([key, value]) => {
+      const read = readFact(key, value, tools);
+      notUnderstood.push(...read.notUnderstood);
+      return { key, read };
+    });
+  const changeable = new Set([...knowledge.acts.values()].flatMap((act) => act.makesStale));
+  const heard = (teller: Teller, entries: readonly ReadEntry[]): Parted => {
+    const acts = entries.flatMap(({ read }) => read.acts);
+    const found = entries.map(({ read }) =>
+      read.afterwards ? stillTrue(read, teller, changeable) : read,
+    );
     const understood = found.flatMap((one) => one.understood);
     const denied = found.flatMap((one) => one.denied);
-    return part({ teller, understood, denied, acts }, knowledge);
+    // What holds only after something was done is not how the machine was found.
+    const before = entries.filter(({ read }) => !read.afterwards);
+    const ambiguous = before.flatMap(({ read }) => read.ambiguous);
+    return part({ teller, understood, denied, acts, ambiguous }, knowledge);
   };
-  const changeable = new Set([...knowledge.acts.values()].flatMap((act) => act.makesStale));
   const opening = part({ ...said, teller: "opening" }, knowledge);
-  const operator = heard("operator", file.operator);
-  const technician = heard("technician", file.technician);
+  const answers = readEntries(file.operator);
+  const operator = heard("operator", answers);
+  const technician = heard("technician", readEntries(file.technician));
   return {
     file,
     machine,
     opening: opening.facts,
     operator: operator.facts.filter((report) => addsTo(opening.facts, report)),
+    entries: answers.map(({ key, read }) => ({ key, observations: observationsIn(read) })),
     acts: [...opening.acts, ...operator.acts, ...technician.acts],
     technician: technician.facts,
     redFlags: [...new Set(said.redFlags.map((flag) => flag.id))],
     notUnderstood,
   };
+}
+
+interface ReadEntry {
+  readonly key: string;
+  readonly read: FactReading;
+}
+
+function observationsIn({ understood, denied }: FactReading): readonly string[] {
+  return [...new Set([...understood, ...denied].map(({ observation }) => observation))];
 }
 
 /**

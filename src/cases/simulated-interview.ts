@@ -1,7 +1,7 @@
 import type { Model } from "../diagnosis/model.ts";
 import { chooseNext } from "../diagnosis/next-check.ts";
 import type { Evidence, Report, Situation } from "../domain/evidence.ts";
-import type { Knowledge } from "../domain/knowledge.ts";
+import type { Act, Knowledge } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { AT_MACHINE } from "../talk/place.ts";
 import { evidenceFrom } from "./case-evidence.ts";
@@ -20,6 +20,9 @@ export interface Interview {
   readonly questions: readonly string[];
 }
 
+/** The one question without answers to choose from. */
+const STORY = "story";
+
 interface Progress {
   readonly reports: Report[];
   readonly acts: CaseAct[];
@@ -27,11 +30,25 @@ interface Progress {
   answered: number;
 }
 
+/**
+ * Answers a question from what the file says. A person answers in a sentence, not in a state: what
+ * else the same entry says is heard with it.
+ */
 function answer(read: ReadCase, observation: string, progress: Progress): boolean {
-  const facts = read.operator.filter((report) => report.observation === observation);
-  progress.reports.push(...facts.map((report) => ({ ...report, unasked: false })));
+  const said = read.entries.filter(
+    ({ key, observations }) => key === observation || observations.includes(observation),
+  );
+  const about = new Set([observation, ...said.flatMap(({ observations }) => observations)]);
+  const facts = read.operator.filter((report) => about.has(report.observation));
+  const fresh = facts.filter((report) => !isSaid(progress.reports, report));
+  progress.reports.push(
+    ...fresh.map((report) => ({ ...report, unasked: report.observation !== observation })),
+  );
   return facts.length > 0;
 }
+
+const isSaid = (said: readonly Report[], report: Report) =>
+  said.some((one) => one.observation === report.observation && one.said === report.said);
 
 function put(read: ReadCase, check: string, given: { knowledge: Knowledge; progress: Progress }) {
   const { knowledge, progress } = given;
@@ -43,8 +60,38 @@ function put(read: ReadCase, check: string, given: { knowledge: Knowledge; progr
       (one.act === check || (yields !== undefined && one.report?.observation === yields)),
   );
   if (act !== undefined) progress.acts.push(act);
-  const known = yields !== undefined && answer(read, yields, progress);
+  const asked = knowledge.acts.get(check);
+  const looked = asked === undefined ? [] : seenDoing(asked, knowledge);
+  const topics = yields === undefined ? looked : [yields, ...looked];
+  const known = topics.map((topic) => answer(read, topic, progress)).includes(true);
   if (act !== undefined || known) progress.answered += 1;
+}
+
+/**
+ * What people tell of when asked what happened and what they have found: what needs no look at the
+ * machine, and what nobody would be sent to do but they did.
+ */
+function story(read: ReadCase, knowledge: Knowledge, progress: Progress): void {
+  progress.asked.push(STORY);
+  const left = new Set(
+    [...knowledge.checks.values()].flatMap(({ performers, step, yields }) =>
+      step !== "talk" && performers.includes("operator") ? [yields] : [],
+    ),
+  );
+  const facts = read.operator.filter(
+    (report) => !left.has(report.observation) && !isSaid(progress.reports, report),
+  );
+  progress.reports.push(...facts);
+  if (facts.length > 0) progress.answered += 1;
+}
+
+/** What is seen while an act is done: what must be looked at again after it. */
+function seenDoing(act: Act, knowledge: Knowledge): readonly string[] {
+  return [...knowledge.checks.values()].flatMap(({ performers, step, yields }) =>
+    step === "inspect" && performers.includes("operator") && act.makesStale.includes(yields)
+      ? [yields]
+      : [],
+  );
 }
 
 const knows = (reports: readonly Report[], observation: string) =>
@@ -71,6 +118,7 @@ export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUES
   if (symptom !== undefined && most > 0 && !knows(progress.reports, ON_START)) {
     put(read, symptom.id, { knowledge, progress });
   }
+  if (progress.asked.length < most) story(read, knowledge, progress);
   while (progress.asked.length < most) {
     const situation: Situation = {
       performer: "operator",

@@ -24,6 +24,8 @@ export type Asking =
   /** A check whose many answers are offered in two steps; `menu` is the step taken. */
   | { readonly about: "check"; readonly check: string; readonly menu?: string }
   | { readonly about: "act"; readonly act: string; readonly stage: "offer" | "result" }
+  /** What happened, what was done and found: the one question without answers to choose from. */
+  | { readonly about: "story" }
   /** What is at hand; `has` is what was ticked so far. */
   | { readonly about: "equipment"; readonly has?: readonly string[] }
   /** Checks and acts to look at on one walk to the machine, answered afterwards one by one. */

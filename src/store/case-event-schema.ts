@@ -22,6 +22,7 @@ const asking = exactly<Asking>()(
     about("equipment", { has: list(text).exactOptional() }),
     about("trip", { checks: list(text) }),
     about("photo", { of: text.exactOptional() }),
+    about("story", {}),
     about("urgency", {}),
     about("where", {}),
     about("phone", {}),

@@ -179,6 +179,8 @@ export function choicesFor(asking: Asking, state: CaseState, knowledge: Knowledg
     }
     case "act":
       return actChoices(knowledge, asking.act, asking.stage);
+    case "story":
+      return [{ value: SKIP, label: phrase("answer-nothing-more") }];
     case "urgency":
       return [...plainChoices("urgency", ["high", "normal", "low"]), skip];
     case "meaning":

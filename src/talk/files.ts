@@ -44,10 +44,13 @@ export function takeFile(
     return goOn(state, { happenings, before: [] }, given);
   }
   const open = state.open.operator;
-  const awaited = open?.asking.about === "photo" || open?.asking.about === "plate";
+  const about = open?.asking.about;
+  const isStory = about === "story" && what.file.kind !== "photo";
+  const awaited = about === "photo" || about === "plate" || isStory;
   if (awaited && open !== null) {
+    const gotLabel = isStory ? "answer-noted" : "answer-photo-got";
     const passed: CaseHappening = { type: "question.passed", asking: open.asking, why: "skipped" };
-    const answered = { question: open, label: phrase("answer-photo-got") };
+    const answered = { question: open, label: phrase(gotLabel) };
     return goOn(state, { happenings: [...happenings, passed], before: [], answered }, given);
   }
   if (open === null) {

@@ -79,7 +79,7 @@ function opening(state: CaseState, desk: Desk): Asking | null {
   if (place !== null && !passed(state, `check:${place}`) && !everTold(state, AT_MACHINE)) {
     return { about: "check", check: place };
   }
-  return null;
+  return wasAsked(state, "story") ? null : { about: "story" };
 }
 
 /** What the shop needs to send somebody; each can be skipped. */

@@ -39,6 +39,7 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
       { type: "question.passed", asking, why: "skipped" },
     ];
   }
+  if (asking?.about === "story") return [{ type: "question.passed", asking, why: "skipped" }];
   if (about === "where") return [{ type: "where.told", words: text }];
   if (about === "phone" && /\d{3}/.test(text.replace(/[\s/()-]/g, ""))) {
     return [{ type: "phone.told", phone: text.trim().slice(0, 40) }];
@@ -46,7 +47,6 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
   return [];
 }
 
-function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
 /** The answer that passes the question, whatever its screen calls it. */
 function dontKnowTo(asking: Asking, state: CaseState, { desk }: Given): string {
   if (asking.about === "equipment") return THAT_IS_ALL;
@@ -58,6 +58,7 @@ function dontKnowTo(asking: Asking, state: CaseState, { desk }: Given): string {
   return taken === null ? SKIP : DONT_KNOW;
 }
 
+function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
   const act = commandActs[command];
   // Before anything was asked there is nothing to go back to: the greeting comes first.
   const isEarly = state.askedEver.length === 0 && (act === "back" || act === "more");
@@ -131,8 +132,8 @@ export function words(state: CaseState, text: string, given: Given): Decision {
     const answered = answeredBy(facts, state, desk);
     return goOn(state, { happenings: [said, ...facts], before: [], ...answered }, given);
   }
-  if (state.interview === "paused") return wordsAfterPause(state, text, given);
   if (standingFlag(state) !== null) return wordsWhileStopped(state, text, given);
+  if (state.interview === "paused") return wordsAfterPause(state, text, given);
   const named = byName(state, text, given);
   if (named !== null) return named;
   const [said, ...facts] = heardIn(state, text, given);
@@ -180,7 +181,8 @@ function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Des
   const open = state.open.operator;
   if (open === null) return {};
   const { asking } = open;
-  if (facts.some((fact) => fact.type === "where.told" || fact.type === "phone.told")) {
+  const isFact = facts.some((fact) => fact.type === "where.told" || fact.type === "phone.told");
+  if (isFact || asking.about === "story") {
     return { answered: { question: open, label: phrase("answer-noted") } };
   }
   const yields = asking.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : null;

@@ -106,6 +106,8 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
       return actLines(desk.knowledge, asking.act, asking.stage);
     case "safety":
       return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
+    case "story":
+      return [line(phrase("ask-story"), "heading"), line(phrase("ask-story-how"))];
     case "trip":
       return tripLines(asking, desk.knowledge);
     case "known":

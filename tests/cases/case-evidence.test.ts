@@ -78,6 +78,7 @@ describe("the evidence of a case", () => {
       machine: { kind: "other" },
       opening: [report("on-start", "nothing")],
       operator: [report("lights-on", "dim")],
+      entries: [],
       technician: [report("on-start", "slow", "technician")],
       acts: [
         act("jump", { toldIn: "opening", report: report("jump-start", "no-change") }),

@@ -40,6 +40,23 @@ describe("an interview with somebody who knows what the case file says", () => {
     expect(played(QUIET).answered).toBe(0);
   });
 
+  it("hears the story first: what needs no look, and what nobody is sent to do", () => {
+    const facts = "operator: { last-use: months, cylinder-liquid: liquid, fuse-look: blown }\n";
+    const story = played(`${QUIET}${facts}`, 2);
+    expect(story.questions).toEqual(["hear-start", "story"]);
+    const known = story.evidence.reports.map(({ observation }) => observation);
+    expect(known).toEqual(expect.arrayContaining(["last-use", "cylinder-liquid"]));
+    expect(known).not.toContain("fuse-look");
+  });
+
+  it("hears the whole entry that answers a question", () => {
+    const entry = "operator: { pattern: it happens every time and the fuse is blown }\n";
+    const heard = played(`${QUIET.replace("will not start", "just clicks once")}${entry}`);
+    const known = heard.evidence.reports.map(({ observation }) => observation);
+    expect(heard.questions).toContain("how-regular");
+    expect(known).toEqual(expect.arrayContaining(["pattern", "fuse-look"]));
+  });
+
   it("stops after as many questions as it is allowed", () => {
     expect(played(QUIET, 3).asked).toBe(3);
     expect(played(QUIET, 0).asked).toBe(0);

@@ -28,6 +28,7 @@ const starting = (words: string) => new RegExp(`^${words} \\(`);
 const usual = [
   { press: "All is safe" },
   { press: "Yes, beside it" },
+  { press: "Nothing more" },
   { press: "Every time" },
   { when: "send one photo", photo: true },
 ];

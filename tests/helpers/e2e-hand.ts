@@ -98,7 +98,14 @@ export class Hand {
     const script = {
       lines: this.#lines,
       fallback: {
-        labels: ["I don't know", "Skip this", "I can't do that", "None of these", "Go on"],
+        labels: [
+          "Nothing more",
+          "I don't know",
+          "Skip this",
+          "I can't do that",
+          "None of these",
+          "Go on",
+        ],
       },
       picture,
     };

@@ -69,7 +69,7 @@ function offered(told: boolean): Dialog {
   if (told) dialog.say("talk to a person");
   for (let n = 0; n < 12 && dialog.state.open.operator?.asking.about !== "act"; n += 1) {
     const labels = dialog.labels();
-    const wanted = ["Yes, beside it", "I don't know", "Skip this", "None of these", "Go on"];
+    const wanted = ["Yes, beside it", "Nothing more", "I don't know", "None of these", "Go on"];
     dialog.press(wanted.find((label) => labels.includes(label)) ?? "");
   }
   return dialog.press("Done").press("Then it started");

@@ -39,7 +39,8 @@ describe("a question that something else came in between", () => {
     const dialog = new Dialog()
       .say("petrol ride-on mower, one click, lights stay bright")
       .press("All is safe")
-      .press("Yes, beside it");
+      .press("Yes, beside it")
+      .press("Nothing more");
     const first = asking(dialog);
     dialog.press(dialog.labels()[0] ?? "");
     const second = asking(dialog);
