@@ -76,6 +76,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   const cases = new Map<string, CaseSummary>();
   /** Few beside the closed ones, and looked through with almost every message. */
   const openCases = new Map<string, CaseSummary>();
+  // Both hold the one touched last at their end: what is in order already is sorted in one go.
   const people = new Map<string, PersonDocument>();
   const listeners: ((lanes: readonly string[]) => void)[] = [];
   let shop: ShopDocument | null = null;
@@ -84,9 +85,9 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   function takeCase(document: CaseDocument): void {
     const wasClosed = cases.get(document.id)?.closed != null;
     const summary = summariseCase(document);
+    for (const one of [cases, openCases]) one.delete(document.id);
     cases.set(document.id, summary);
     if (summary.closed === null) openCases.set(document.id, summary);
-    else openCases.delete(document.id);
     if (wasClosed || summary.closed !== null) closedRevision += 1;
   }
 
@@ -106,6 +107,11 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   for (const kind of ["shop", "person", "case"] as const) {
     for await (const document of store.all(kind)) take(document);
   }
+  for (const known of [cases, openCases]) {
+    const inOrder = [...known.values()].sort((a, b) => a.touchedAt - b.touchedAt);
+    known.clear();
+    for (const one of inOrder) known.set(one.id, one);
+  }
 
   return {
     seen: seen.has,
@@ -113,6 +119,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     cases: (filter) =>
       [...(filter.open === true ? openCases : cases).values()]
         .filter((summary) => matches(summary, filter))
+        .reverse()
         .sort((a, b) => b.touchedAt - a.touchedAt),
     closedRevision: () => closedRevision,
     person: (id) => people.get(id) ?? null,

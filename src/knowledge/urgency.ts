@@ -94,9 +94,19 @@ export function readUrgency(text: string, flags: ReadonlySet<string> | null): Re
   return found.length > 0 ? { ok: false, problems: found } : { ok: true, value: urgency };
 }
 
+type Rules = UrgencyRules["rules"];
+/** Each set of rules as a list: a list of calls asks for it once for every call. */
+const listed = new WeakMap<Rules, [string, Rules[string]][]>();
+
+function entriesOf(rules: Rules): [string, Rules[string]][] {
+  const list = listed.get(rules) ?? Object.entries(rules);
+  listed.set(rules, list);
+  return list;
+}
+
 /** Adds up the rules that hold. @returns the level, the points and each reason */
 export function urgencyOf({ levels, rules }: UrgencyRules, facts: UrgencyFacts): Urgency {
-  const reasons = Object.entries(rules)
+  const reasons = entriesOf(rules)
     .filter(([, { when }]) => holds(when, facts))
     .map(([rule, { points, because }]) => ({ rule, points, because }))
     .sort((a, b) => b.points - a.points);
