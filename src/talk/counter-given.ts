@@ -12,10 +12,16 @@ export interface Given {
   readonly desk: Desk;
 }
 
-/** Where the dispatcher who acted reads the answer. */
+/**
+ * Where the dispatcher who acted reads the answer: where they pressed, but of groups only in the
+ * counter's. A group that was the counter once still holds slips with buttons.
+ */
 export function back(given: Given) {
   const { incoming, member } = given.heard;
-  const language = member?.language ?? given.desk.shop.languages[0] ?? "en";
+  const { counter, shop } = given.desk;
+  const language = member?.language ?? shop.languages[0] ?? "en";
+  const isStrange = !incoming.direct && incoming.chat !== counter?.chat;
+  if (isStrange && member !== null) return { chat: member.chat, language };
   return {
     chat: incoming.chat,
     language,

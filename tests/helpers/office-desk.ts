@@ -4,7 +4,9 @@ import { createFollow } from "../../src/cases/follow.ts";
 import { createForget } from "../../src/cases/forget-person.ts";
 import { createLobby } from "../../src/cases/lobby.ts";
 import { createOffice } from "../../src/cases/office.ts";
-import type { Received, Tell } from "../../src/cases/ports.ts";
+import type { DocumentStore, Received, Tell } from "../../src/cases/ports.ts";
+import { createReception } from "../../src/cases/reception.ts";
+import { settle } from "../../src/cases/settle.ts";
 import type { Member } from "../../src/domain/documents.ts";
 import type { Effect, Press } from "../../src/domain/effects.ts";
 import { foldCase } from "../../src/domain/fold-case.ts";
@@ -25,9 +27,17 @@ export const shopMembers: readonly Member[] = [
   { person: "4", name: "Piet", chat: "4", language: "en", role: "technician" },
 ];
 
-/** The office over a memory store, with one ranking for every case: what is tried is who may what. */
-export async function openOffice(languages: readonly string[] = ["en"]) {
-  const { store, timers, directory, change, commit } = await createOfficeParts();
+/**
+ * The office over a memory store, with one ranking for every case: what is tried is who may what.
+ * @param more what stands on the desk in place of the usual
+ * @param kept where the documents are; a fresh memory when missing
+ */
+export async function openOffice(
+  languages: readonly string[] = ["en"],
+  more: Partial<Pick<Desk, "next" | "triage">> = {},
+  kept?: DocumentStore,
+) {
+  const { store, timers, directory, change, commit } = await createOfficeParts(kept);
   let count = 0;
   const link = (token: string) => `https://link/${token}`;
   const next = (): number => {
@@ -54,12 +64,20 @@ export async function openOffice(languages: readonly string[] = ["en"]) {
         languages: ["en"],
         ...(expecting === undefined ? {} : { expecting: { observation: expecting } }),
       }),
+    ...more,
   });
   const forget = createForget({ directory, commit, change });
   const exportOf = createExport({ directory, commit });
   const lobby = createLobby({ directory, commit, chance, desk, languages, link, forget, exportOf });
   const { reader } = workshop;
   const office = createOffice({ directory, commit, chance, desk, languages, link, lobby, reader });
+  const failures: unknown[] = [];
+  const reception = createReception({
+    ...{ directory, commit, timers, handle: office, apology: { key: "apology" } },
+    quarantine: { put: async () => undefined },
+    isStorageTrouble: () => false,
+    report: (error) => void failures.push(error),
+  });
   await commit({ kind: "shop", id: "shop" }, null, () => ({
     body: { members: shopMembers, invites: [], secret: "s" },
     effects: [],
@@ -99,9 +117,37 @@ export async function openOffice(languages: readonly string[] = ["en"]) {
     for (const { id, effect } of told) await follow(effect, id);
   }
 
+  /** What is due for chats since it was asked last, in order; tidings between documents arrive. */
+  async function posted(): Promise<Exclude<Effect, { do: "tell" }>[]> {
+    const effects: Exclude<Effect, { do: "tell" }>[] = [];
+    const due = () =>
+      directory
+        .lanes()
+        .flatMap((lane) =>
+          directory.pending(lane).filter(({ entry }) => entry.notBefore <= timers.now()),
+        );
+    for (let waiting = due(); waiting.length > 0; waiting = due()) {
+      for (const { source, entry } of waiting) {
+        if (entry.effect.do === "tell") await follow(entry.effect, entry.id);
+        else effects.push(entry.effect);
+        await change(source, (old) => settle(old, entry.id, { entry: null, sent: null }));
+      }
+    }
+    return effects;
+  }
+
   return {
     carryOver,
+    posted,
+    /** Takes something in the way the program does: each update once; rejects where it fails. */
+    async receive(incoming: Incoming): Promise<void> {
+      await reception.receive(incoming);
+      const failed = failures.pop();
+      if (failed !== undefined) throw failed;
+    },
+    events: async (id: string) => (await store.load("case", id))?.events ?? [],
     send,
+    now: timers.now,
     /** Lets time pass, in milliseconds. */
     wait: (milliseconds: number) => timers.advance(milliseconds),
     directory,
