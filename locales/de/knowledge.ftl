@@ -6726,3 +6726,36 @@ check-ask-made-it-go-ask = Hat es durch irgendetwas doch noch funktioniert, dies
 
 # en: b4dd980c
 check-ask-made-it-go-how = Sagen Sie nur, was schon gemacht wurde. Bitte nichts Neues ausprobieren.
+
+# en: 9f868ab2
+state-recent-work-lever-work = Sitz, Pedale oder Schalthebel
+
+# en: b84c6bc2
+observation-plus-side-drop-volts = Volt vom Pluspol zum Bolzen des Magnetschalters, START
+
+# en: 37a52a73
+state-plus-side-drop-volts-good = Unter 0,4 V
+
+# en: 18d09ec8
+state-plus-side-drop-volts-look-into = 0,4 bis 0,8 V
+
+# en: aa8edfd3
+state-plus-side-drop-volts-bad = Über 0,8 V
+
+# en: 188cd1e0
+check-read-plus-side = Plusseite beim Starten
+
+# en: dec86994
+check-read-plus-side-ask = Wie viele Volt vom Pluspol zum Batteriebolzen des Magnetschalters, Schlüssel auf START?
+
+# en: ca7626a6
+check-read-plus-side-how = Rot auf den Bleipol, Schwarz auf den Bolzen selbst. Dann Stelle für Stelle - Klemme, Verbindung, Trennschalter, Kabel, Mutter - wo die Volt verloren gehen.
+
+# en: d2e6fad4
+verdict-read-plus-side-sound = Plusseite in Ordnung.
+
+# en: 7f06eb8b
+verdict-read-plus-side-between = Hier gehen die Quellen auseinander, 0,4 bis etwa 0,8 V: Klemme und Kabel einzeln messen.
+
+# en: ec95003f
+verdict-read-plus-side-faulty = Plusseite schlecht: Klemme, Trennschalter, Kabel oder die Mutter am Bolzen.

@@ -4507,3 +4507,25 @@ check-ask-made-it-go = Qué la hizo arrancar al final
 check-ask-made-it-go-ask = ¿Hubo algo que la hiciera arrancar al final, esta vez u otra?
 # en: b4dd980c
 check-ask-made-it-go-how = Diga solo lo que ya se hizo. Por favor, no pruebe nada nuevo.
+# en: 9f868ab2
+state-recent-work-lever-work = Asiento, pedales o palancas
+# en: b84c6bc2
+observation-plus-side-drop-volts = Voltios del borne positivo al perno del solenoide, START
+# en: 37a52a73
+state-plus-side-drop-volts-good = Menos de 0,4 V
+# en: 18d09ec8
+state-plus-side-drop-volts-look-into = De 0,4 a 0,8 V
+# en: aa8edfd3
+state-plus-side-drop-volts-bad = Más de 0,8 V
+# en: 188cd1e0
+check-read-plus-side = Lado positivo al arrancar
+# en: dec86994
+check-read-plus-side-ask = ¿Cuántos voltios hay del borne positivo al perno de batería del solenoide, con la llave en START?
+# en: ca7626a6
+check-read-plus-side-how = Rojo en el poste de plomo, negro en el perno mismo. Después unión por unión (abrazadera, puente, desconectador, cable, tuerca): dónde se pierden los voltios.
+# en: d2e6fad4
+verdict-read-plus-side-sound = Lado positivo en orden.
+# en: 7f06eb8b
+verdict-read-plus-side-between = Aquí difieren las fuentes, de 0,4 V a unos 0,8 V: mida abrazadera y cable por separado.
+# en: ec95003f
+verdict-read-plus-side-faulty = Lado positivo mal: abrazadera, desconectador, cable o la tuerca del perno.
