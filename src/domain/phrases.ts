@@ -105,6 +105,8 @@ export interface Grammar {
   readonly joins: readonly string[];
   /** Words after which what follows is what happens now: "then", "now". */
   readonly sequence: readonly string[];
+  /** Words that lead from a state to its thing: "a nest *in* the exhaust". */
+  readonly at: readonly string[];
   /** Words at the beginning of a label: what follows was so only after something was done. */
   readonly after: readonly string[];
   /** Words left aside at the edge of a clause: "still nothing" is "nothing". */
@@ -136,6 +138,10 @@ export interface NumberWords {
   readonly ago: readonly string[];
   /** True where they stand in front of it: "hace tres semanas". */
   readonly agoFirst: boolean;
+  /** Words in front of a temperature that make it one below zero: "minus ten degrees". */
+  readonly minus: readonly string[];
+  /** The same behind it, in one word or several joined by hyphens: "ten below-zero". */
+  readonly belowZero: readonly string[];
   /** Words that make the month after them a time ago: "since october". */
   readonly since: readonly string[];
   /** "between 12 and 13": the words before the first and before the second number. */
@@ -143,6 +149,8 @@ export interface NumberWords {
   readonly betweenAnd: readonly string[];
   /** Words after a nominal voltage that make it the machine's: "a 6 volt system". */
   readonly nominal: readonly string[];
+  /** Words between such a word and the voltage, where it comes first: "batería de 12 voltios". */
+  readonly nominalOf: readonly string[];
   /** Words after a number of years that make it an age. */
   readonly age: readonly string[];
   /** Names of the months, January first, each in all its spellings. */

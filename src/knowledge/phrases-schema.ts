@@ -65,8 +65,13 @@ const numbers = z.strictObject({
   ago: words,
   /** True where they stand in front of the length of time. */
   "ago-first": z.boolean().default(false),
+  /** Words before and behind a temperature that make it one below zero. */
+  minus: words.optional(),
+  "below-zero": words.optional(),
   since: words,
   nominal: words,
+  /** Words that lead from the thing to its nominal voltage: "batería *de* 12 voltios". */
+  "nominal-of": words.optional(),
   age: words,
   months: z.array(words).length(12),
 });

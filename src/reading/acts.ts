@@ -5,7 +5,7 @@ import type { Aside, Language } from "./grammar.ts";
 import type { Mention } from "./mentions.ts";
 import { denials } from "./negation.ts";
 import type { Match } from "./patterns.ts";
-import { type Stretch, spanOf } from "./span.ts";
+import { overlaps, type Stretch, spanOf } from "./span.ts";
 
 /** Acts with their outcomes, and the signs that tell of them and not of the machine as it stands. */
 export interface ActsTold {
@@ -112,8 +112,4 @@ function outcomeOf(
 
 function isOneOf(refs: readonly SignRef[], { sign, denied }: Mention): boolean {
   return refs.some((ref) => ref.sign === sign.id && ref.denied === denied);
-}
-
-function overlaps(one: Stretch, other: Stretch): boolean {
-  return one.from < other.to && other.from < one.to;
 }

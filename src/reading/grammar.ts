@@ -49,10 +49,13 @@ export interface GrammarWords {
   readonly joins: ReadonlySet<string>;
   readonly sequence: ReadonlySet<string>;
   readonly after: ReadonlySet<string>;
+  /** Words that lead from a state to its place. */
+  readonly at: ReadonlySet<string>;
   readonly fillers: ReadonlySet<string>;
   /** Place of a button by the stem of its ordinal; -1 = the last. */
   readonly ordinals: ReadonlyMap<string, number>;
   readonly nominal: ReadonlySet<string>;
+  readonly nominalOf: ReadonlySet<string>;
   readonly age: ReadonlySet<string>;
 }
 
@@ -107,6 +110,7 @@ export function compileLanguage(phrases: Phrases): Language {
       joins: stemsOf(grammar.joins),
       sequence: stemsOf(grammar.sequence),
       after: stemsOf(grammar.after),
+      at: stemsOf(grammar.at),
       fillers: stemsOf([...grammar.joins, ...grammar.sequence, ...grammar.fillers]),
       ordinals: new Map(
         [...phrases.numbers.ordinals].map(([word, place]) => [
@@ -115,6 +119,7 @@ export function compileLanguage(phrases: Phrases): Language {
         ]),
       ),
       nominal: stemsOf(phrases.numbers.nominal),
+      nominalOf: stemsOf(phrases.numbers.nominalOf),
       age: stemsOf(phrases.numbers.age),
     },
   };

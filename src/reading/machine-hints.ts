@@ -1,6 +1,7 @@
 import type { MachineHints } from "../domain/reading.ts";
 import { type Fuel, fuels } from "../domain/vocabulary.ts";
 import type { Clauses } from "./clauses.ts";
+import type { GrammarWords } from "./grammar.ts";
 import type { KindMatcher } from "./machine-kind.ts";
 import type { Quantity } from "./quantity.ts";
 
@@ -14,8 +15,8 @@ export interface HintInput {
   readonly quantities: readonly Quantity[];
   readonly kindOf: KindMatcher;
   readonly fuel: string | null;
-  /** Stems after a nominal voltage that make it the machine's. */
-  readonly nominal: ReadonlySet<string>;
+  /** Stems beside a nominal voltage that make it the machine's. */
+  readonly nominal: NominalWords;
   /** Stems after a number of years that make it an age. */
   readonly age: ReadonlySet<string>;
 }
@@ -51,15 +52,20 @@ export function machineHints(text: string, clauses: Clauses, input: HintInput): 
   return { hints, used };
 }
 
-/** "a 12 volt battery", "6V system": a whole nominal voltage in front of what it belongs to. */
-export function isNominal(
-  clauses: Clauses,
-  quantity: Quantity,
-  nominal: ReadonlySet<string>,
-): boolean {
-  const next = clauses.tokens[quantity.to];
+export type NominalWords = Pick<GrammarWords, "nominal" | "nominalOf">;
+
+/**
+ * "a 12 volt battery", "6V system", "batería de 12 voltios": a whole nominal voltage beside what it
+ * belongs to.
+ */
+export function isNominal(clauses: Clauses, quantity: Quantity, words: NominalWords): boolean {
   const whole = quantity.unit === "V" && !quantity.decimal && systemVolts.includes(quantity.value);
-  return whole && next !== undefined && next.gap === "none" && nominal.has(next.stem);
+  if (!whole) return false;
+  const stemAt = (at: number): string => clauses.tokens[at]?.stem ?? "";
+  const leads = clauses.joined(quantity.to) && words.nominal.has(stemAt(quantity.to));
+  const { from } = quantity;
+  const led = words.nominalOf.has(stemAt(from - 1)) && words.nominal.has(stemAt(from - 2));
+  return leads || (led && clauses.joined(from) && clauses.joined(from - 1));
 }
 
 /** "40 years old". */

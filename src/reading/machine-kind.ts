@@ -1,3 +1,4 @@
+import type { Pattern, PhraseLists } from "../domain/phrases.ts";
 import type { MachineHints, MachineSynonyms } from "../domain/reading.ts";
 import { fuels } from "../domain/vocabulary.ts";
 import { fold, tokenise } from "./tokens.ts";
@@ -12,6 +13,31 @@ interface Name {
 
 /** Words that may stand inside a name: "old two-cylinder farm tractor" is an old tractor. */
 const WORDS_INSIDE = 3;
+
+/** The kinds with what a language calls them beside their own names; its blanks are left aside. */
+export function withNames(
+  machines: readonly MachineSynonyms[],
+  names: PhraseLists,
+): readonly MachineSynonyms[] {
+  return machines.map((machine) => {
+    const said = (names.get(machine.id) ?? []).flatMap(waysToSay);
+    return { ...machine, synonyms: [...machine.synonyms, ...said] };
+  });
+}
+
+/** "olive|grape harvester": every choice written out. */
+function waysToSay(pattern: Pattern): readonly string[] {
+  return pattern.reduce<readonly string[]>(
+    (begun, piece) =>
+      piece.kind === "words"
+        ? begun.flatMap((words) => [
+            ...piece.any.map((word) => `${words} ${word.replace(/^=/, "").replaceAll("-", " ")}`),
+            ...(piece.optional ? [words] : []),
+          ])
+        : begun,
+    [""],
+  );
+}
 
 /** Finds the kind of a machine in free text. */
 export type KindMatcher = (text: string) => MachineHints;

@@ -62,7 +62,7 @@ export function placeQuantities(
   const placed: Quantity[] = [];
   const named = new Map<Quantity, string>();
   for (const quantity of quantities) {
-    if (isNominal(text, quantity, input.language.words.nominal)) {
+    if (isNominal(text, quantity, input.language.words)) {
       placed.push(quantity);
       continue;
     }

@@ -30,6 +30,8 @@ interface Tables extends NumberTables {
   readonly betweenAnd: ReadonlySet<string>;
   readonly ago: ReadonlySet<string>;
   readonly agoFirst: boolean;
+  readonly minus: ReadonlySet<string>;
+  readonly belowZero: readonly (readonly string[])[];
 }
 
 /** Numbers of a text with their units, and its expressions of time, read left to right. */
@@ -53,6 +55,8 @@ export function createNumberReader(
     betweenAnd: stemsOf(words.betweenAnd),
     ago: stemsOf(words.ago),
     agoFirst: words.agoFirst,
+    minus: stemsOf(words.minus),
+    belowZero: words.belowZero.map((run) => lexicon.stems(run)),
   };
   const months = new Map(
     words.months.flatMap((names, month) => names.map((name) => [stem(name), month] as const)),
@@ -99,17 +103,17 @@ function readOne(text: Clauses, from: number, tables: Tables): Quantity | null {
   const first = plainNumber(tokens, from, tables);
   if (first === null) return null;
   const firstUnit = unitAt(tokens, first.to, tables);
-  const between = tables.between.has(tokens[from - 1]?.stem ?? "");
-  const range = between ? tables.betweenAnd : tables.range;
-  const second = rangeEnd(tokens, firstUnit?.to ?? first.to, { ...tables, range });
+  const second = rangeEnd(tokens, { from, at: firstUnit?.to ?? first.to }, tables);
   const last = second ?? first;
   const unit = unitAt(tokens, last.to, tables) ?? firstUnit ?? unitBefore(tokens, from, tables);
+  const end = Math.max(last.to, unit?.to ?? 0);
+  const cold = belowZero(tokens, { from, end, unit: unit?.unit ?? null }, tables);
+  if (cold !== null) return frost((first.value + last.value) / 2, cold);
   // "a", "one", "half" are numbers only in front of a unit.
   if (unit === null && tokens[from]?.number !== true) return null;
   const scaled = toCanonical((first.value + last.value) / 2, unit?.unit ?? null);
   const vague = second === null && saidAbout(tokens, from, tables);
   const width = vague ? Math.abs(first.value) * ABOUT : Math.abs(last.value - first.value) / 2;
-  const end = Math.max(last.to, unit?.to ?? 0);
   const ago =
     scaled.unit === "h" ? agoAt(tokens, { from: vague ? from - 1 : from, end }, tables) : null;
   return {
@@ -121,6 +125,43 @@ function readOne(text: Clauses, from: number, tables: Tables): Quantity | null {
     from,
     to: ago ?? end,
   };
+}
+
+interface Cold {
+  readonly unit: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const degreeUnits: ReadonlySet<string> = new Set(["°", "°C", "°F"]);
+
+/** "minus ten degrees", "ten below zero": told in words; without a unit it is degrees Celsius. */
+function belowZero(
+  tokens: readonly Token[],
+  {
+    from,
+    end,
+    unit,
+  }: { readonly from: number; readonly end: number; readonly unit: string | null },
+  tables: Tables,
+): Cold | null {
+  const isDegrees = unit !== null && degreeUnits.has(unit);
+  if (isDegrees && tables.minus.has(tokens[from - 1]?.stem ?? "")) {
+    return { unit, from: from - 1, to: end };
+  }
+  if (unit !== null && !isDegrees) return null;
+  const run = tables.belowZero.find(
+    (stems) =>
+      (isDegrees || stems.length > 1) && stems.every((stem, at) => tokens[end + at]?.stem === stem),
+  );
+  if (run === undefined) return null;
+  return { unit: unit === "°F" ? unit : "°C", from, to: end + run.length };
+}
+
+function frost(degrees: number, { unit, from, to }: Cold): Quantity {
+  const scaled = toCanonical(-Math.abs(degrees), unit);
+  const plain = { value: scaled.value, spread: 0, unit: scaled.unit, saidUnit: unit };
+  return { ...plain, decimal: false, from, to };
 }
 
 /** Where a time ago ends; some languages put the word in front: "hace tres semanas". */
@@ -138,8 +179,14 @@ function saidAbout(tokens: readonly Token[], from: number, tables: Tables): bool
   return tokens[from]?.before === "~" || (before !== undefined && tables.about.has(before.stem));
 }
 
-/** The second number of `12-12.5`, `12 to 12.5`. */
-function rangeEnd(tokens: readonly Token[], at: number, tables: Tables): Plain | null {
+/** The second number of `12-12.5`, `12 to 12.5`, `between 12 and 12.5`. */
+function rangeEnd(
+  tokens: readonly Token[],
+  { from, at }: { readonly from: number; readonly at: number },
+  tables: Tables,
+): Plain | null {
+  const between = tables.between.has(tokens[from - 1]?.stem ?? "");
+  const range = between ? tables.betweenAnd : tables.range;
   const token = tokens[at];
   if (token === undefined) return null;
   const dash = token.number && (token.before === "-" || token.before === "–");
@@ -147,7 +194,7 @@ function rangeEnd(tokens: readonly Token[], at: number, tables: Tables): Plain |
     const value = parseNumber(token.text, tables.thousands);
     return value === null ? null : { value, to: at + 1, decimal: /[.,]/.test(token.text) };
   }
-  if (!tables.range.has(token.stem) || token.gap !== "none") return null;
+  if (!range.has(token.stem) || token.gap !== "none") return null;
   const second = plainNumber(tokens, at + 1, tables);
   return second !== null && tokens[at + 1]?.number === true ? second : null;
 }

@@ -4,7 +4,8 @@ import type { Quantity } from "./quantity.ts";
 /**
  * Which words tell where a number was measured: those of its clause, and of the clauses beside it
  * that have no number of their own and are joined to it without a comma ("8.8 V while cranking").
- * A clause that is nothing but a number ("stud, key on start: 8.9 V") belongs to what it follows.
+ * A clause that is nothing but a number belongs to all that leads up to it in its sentence ("stud,
+ * key on start: 8.9 V").
  *
  * @returns a number for each token, the same for tokens within one another's reach
  */
@@ -15,16 +16,21 @@ export function reachesOf(text: Clauses, quantities: readonly Quantity[]): reado
   );
   const groups: number[] = [];
   let holdsNumber = false;
+  // Where the clauses began that lead up to the next number, all of one sentence.
+  let leading = 0;
   bounds.forEach(({ from, to }, index) => {
     const own = measured[index] ?? [];
     const words = to - from - own.reduce((sum, one) => sum + one.to - one.from, 0);
-    const free = !holdsNumber || own.length === 0;
-    const joined = text.joined(from) || (own.length > 0 && words === 0);
+    const isBare = own.length > 0 && words === 0;
     const sameSentence = text.sentences[from] === text.sentences[bounds[index - 1]?.from ?? from];
-    const belongs = index > 0 && free && joined && sameSentence;
+    if (!sameSentence) leading = from;
+    const free = !holdsNumber || own.length === 0;
+    const belongs = index > 0 && free && sameSentence && (text.joined(from) || isBare);
     const group = belongs ? (groups[from - 1] ?? 0) : from;
+    if (belongs && isBare) groups.fill(group, leading, from);
     holdsNumber = own.length > 0 || (belongs && holdsNumber);
     for (let at = from; at < to; at += 1) groups.push(group);
+    if (own.length > 0) leading = to;
   });
   return groups;
 }

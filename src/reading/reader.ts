@@ -3,7 +3,7 @@ import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { compileLanguage } from "./grammar.ts";
 import { createLabelReader, isAfterwards, type LabelReader } from "./labels.ts";
-import { createKindMatcher } from "./machine-kind.ts";
+import { createKindMatcher, withNames } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
 import { type Compiled, type UnderstandInput, understand } from "./understand.ts";
 
@@ -29,16 +29,17 @@ export function createReader(phrases: readonly Phrases[], model: ReaderModel): R
     if (before !== undefined) return before;
     const language = compileLanguage(one);
     const numbers = createNumberReader(language.lexicon, one.numbers, language.times);
-    const labelled = { language, numbers, labelOf: createLabelReader(language, model) };
+    const labelOf = createLabelReader(language, model);
+    const kindOf = createKindMatcher(withNames(model.machines, one.machines));
+    const labelled = { language, numbers, labelOf, kindOf };
     ready.set(one, labelled);
     return labelled;
   };
-  const kindOf = createKindMatcher(model.machines);
   return {
     read: (text, options) => {
       const wanted = phrases.filter(({ language }) => options.languages.includes(language));
       const tried = wanted.length === 0 ? phrases : wanted;
-      const results = tried.map((one) => readIn(text, readyIn(one), { model, options, kindOf }));
+      const results = tried.map((one) => readIn(text, readyIn(one), { model, options }));
       return chooseLanguage(text, results, options.languages);
     },
   };

@@ -20,3 +20,8 @@ export function coverage(text: Clauses, stretches: readonly Stretch[]): Readonly
   }
   return covered;
 }
+
+/** True where two stretches share a token. */
+export function overlaps(one: Stretch, other: Stretch): boolean {
+  return one.from < other.to && other.from < one.to;
+}

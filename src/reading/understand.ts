@@ -26,21 +26,21 @@ import type { Quantity } from "./quantity.ts";
 import { replacedReadings } from "./replaced.ts";
 import { findScopes, type Scopes } from "./scopes.ts";
 import { type Settled, settle } from "./settle.ts";
-import { coverage, type Stretch, spanOf } from "./span.ts";
+import { coverage, overlaps, spanOf } from "./span.ts";
 import { joinMentions } from "./together.ts";
 import { tokenise } from "./tokens.ts";
 import { uncovered } from "./uncovered.ts";
-import { zerosIn } from "./zeros.ts";
+import { isPlainest, zerosIn } from "./zeros.ts";
 
 export interface Compiled {
   readonly language: Language;
   readonly numbers: NumberReader;
+  readonly kindOf: KindMatcher;
 }
 
 export interface UnderstandInput {
   readonly model: ReaderModel;
   readonly options: ReadOptions;
-  readonly kindOf: KindMatcher;
 }
 
 /** 12 V where the machine's voltage is not known. */
@@ -55,8 +55,8 @@ interface Signs {
 /** Reads a message in one language. */
 export function understand(
   text: string,
-  { language, numbers }: Compiled,
-  { model, options, kindOf }: UnderstandInput,
+  { language, numbers, kindOf }: Compiled,
+  { model, options }: UnderstandInput,
 ): ReadingResult {
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
@@ -64,13 +64,19 @@ export function understand(
   const matches = language.signs.longest(clauses);
   const scopes = findScopes(clauses, language, matches);
   const told = numbers.quantities(clauses, options.now ?? null);
-  const quantities = [...told, ...zerosIn(clauses, language).filter(isPlainest(matches))];
+  const quantities = [
+    ...told,
+    ...zerosIn(clauses, language).filter(isPlainest(clauses, matches, language)),
+  ];
   const volts = options.volts ?? USUAL_VOLTS;
   const banded = readBands(clauses, quantities, { language, model, scopes });
   const rest = quantities.filter((one) => !banded.placed.includes(one));
   const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
   const zeros = measured.placed.filter((one) => one.none === true);
-  const signs = matches.filter((match) => !zeros.some((zero) => overlaps(match, zero)));
+  const colds = banded.placed.filter((one) => one.value < 0);
+  const signs = matches.filter(
+    (match) => ![...zeros, ...colds].some((one) => overlaps(match, one)),
+  );
   const { mentions, settled, done } = readSigns(clauses, signs, {
     language,
     model,
@@ -121,16 +127,6 @@ interface SignParts {
   readonly model: ReaderModel;
   readonly asides: Asides;
   readonly scopes: Scopes;
-}
-
-/** A longer phrase that says it otherwise stands over "nothing" as a reading. */
-function isPlainest(matches: readonly Match<Sign>[]): (zero: Quantity) => boolean {
-  return (zero) =>
-    !matches.some((one) => overlaps(one, zero) && one.to - one.from > zero.to - zero.from);
-}
-
-function overlaps(one: Stretch, other: Stretch): boolean {
-  return one.from < other.to && other.from < one.to;
 }
 
 function readSigns(clauses: Clauses, matches: readonly Match<Sign>[], parts: SignParts): Signs {
@@ -235,7 +231,7 @@ interface HintParts {
 
 function hintsOf(text: string, clauses: Clauses, parts: HintParts): Hinted {
   const { quantities, asides, language, kindOf } = parts;
-  const { nominal, age } = language.words;
-  const hints = { quantities, kindOf, fuel: asides.fuel, nominal, age };
+  const { words } = language;
+  const hints = { quantities, kindOf, fuel: asides.fuel, nominal: words, age: words.age };
   return machineHints(text, clauses, hints);
 }

@@ -10,6 +10,8 @@ describe("which words tell where a number was measured", () => {
       "12.6 V at the battery, 9.1 V at the battery while cranking",
       ["battery-rest-volts=12.6", "battery-start-volts=9.1"],
     ],
+    // The key's position is no place: the number belongs to all that leads up to it.
+    ["solenoid small terminal, key on start: 11.8 V", ["trigger-start-volts=11.8"]],
   ])("%s", (text, expected) => expect(says(text)).toEqual(expected));
 
   it("are not those of the next sentence", () => {

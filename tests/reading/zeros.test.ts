@@ -16,6 +16,12 @@ describe("readings of nothing told in words", () => {
     );
   });
 
+  it("stand over what the machine does, where the place follows", () => {
+    const read = says("no power at the starter terminal with key on start");
+    expect(read).toContain("starter-start-volts=0");
+    expect(read.filter((one) => one.startsWith("on-start"))).toEqual([]);
+  });
+
   it("are none where no place is named", () => {
     expect(read("there is no power").understood.map((one) => one.observation)).not.toContain(
       "battery-rest-volts",
