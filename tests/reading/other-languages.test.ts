@@ -45,4 +45,13 @@ describe("what the grammar of other languages does differently", () => {
   ])("%s: %s is below zero", (language, text, state) =>
     expect(says(language, text)).toEqual([state]),
   );
+
+  it('doubts what follows "weiß nicht ob", and does not deny it', () => {
+    const [found] = read("de", "weiß nicht ob die Sicherungen gut sind").understood;
+    expect(found).toMatchObject({ observation: "fuse-look", state: "good" });
+    expect(found?.hedge).toBeGreaterThan(0.3);
+  });
+
+  it("tells how long a machine stood from since when it is not used", () =>
+    expect(says("es", "hace tres semanas que no se usa")).toContain("last-use=weeks"));
 });
