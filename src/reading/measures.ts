@@ -113,6 +113,9 @@ interface Around {
   readonly input: MeasureInput;
 }
 
+/** Words further away than this tell nothing of a number, even in a sentence without an end. */
+const WORDS_AROUND = 60;
+
 /** Volts are often called amps; the person is then asked. */
 const CALLED_AMPS = 0.8;
 
@@ -123,16 +126,18 @@ function candidatesFor(
 ): readonly Candidate[] {
   const reach = reaches[quantity.from];
   const isNear = (token: number): boolean => reaches[token] === reach;
+  // Looked for once, not for every measure, so that a text full of numbers stays quick.
+  const here = near.filter(
+    ({ owner, from }) =>
+      owner.list === "measure" &&
+      text.sentences[from] === text.sentences[quantity.from] &&
+      Math.abs(from - quantity.from) <= WORDS_AROUND,
+  );
   return input.language.phrases.measures.flatMap((measure, index) => {
     const asSaid = quantity.unit === measure.unit || quantity.unit === null;
     const calledAmps = quantity.unit === "A" && measure.unit === "V";
     if (!asSaid && !calledAmps) return [];
-    const about = near.filter(
-      ({ owner, from }) =>
-        owner.list === "measure" &&
-        owner.index === index &&
-        text.sentences[from] === text.sentences[quantity.from],
-    );
+    const about = here.filter(({ owner }) => owner.index === index);
     if (about.some(({ owner, from }) => owner.rulesOut && isNear(from))) return [];
     const words = about
       .filter(({ owner }) => !owner.rulesOut)
