@@ -1,5 +1,6 @@
 import type {
   CaseDocument,
+  Member,
   PersonDocument,
   ShopDocument,
   TurnrowDocument,
@@ -46,6 +47,8 @@ export interface Directory {
   /** The people whose own chat this is. */
   peopleAt(chat: string): readonly PersonCard[];
   shop(): ShopDocument | null;
+  /** The people of the shop, each with the language they last chose. */
+  members(): readonly Member[];
   /** Lanes with something waiting. */
   lanes(): readonly string[];
   /** What waits in a lane, in its order. */
@@ -125,6 +128,11 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     person: (id) => people.get(id) ?? null,
     peopleAt: (chat) => [...people.values()].filter((person) => person.chat === chat),
     shop: () => shop,
+    members: () =>
+      (shop?.members ?? []).map((member) => ({
+        ...member,
+        language: people.get(member.person)?.language ?? member.language,
+      })),
     lanes: lanes.names,
     pending: lanes.pending,
     nextSequence: lanes.nextSequence,

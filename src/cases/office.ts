@@ -71,7 +71,7 @@ export function createOffice(parts: OfficeParts): (incoming: Incoming) => Promis
   const { directory, commit, chance, reader, lobby, languages } = parts;
 
   const memberOf = (incoming: Incoming): Member | null =>
-    directory.shop()?.members.find((member) => member.person === incoming.from.id) ?? null;
+    directory.members().find((member) => member.person === incoming.from.id) ?? null;
 
   function languageOf(incoming: Incoming): string {
     const own = directory.person(incoming.from.id)?.language ?? incoming.from.language ?? "";

@@ -47,13 +47,15 @@ export function createPersonal(parts: PersonalParts) {
   });
 
   /**
-   * Changes the language of a person's open cases; the one they write about says its question again.
+   * Changes the language of a person's open cases and of those they work on; the one they write
+   * about says its question again.
    * It is done before the update counts as applied: after a kill it is simply done again.
    * @returns true where a question was said again
    */
   async function speakInCases(incoming: Incoming, language: string): Promise<boolean> {
     const by = incoming.from.id;
-    const cases = directory.cases({ operator: by, open: true });
+    const own = directory.cases({ operator: by, open: true });
+    const cases = [...own, ...directory.cases({ technician: by, open: true })];
     let isAsked = false;
     for (const [place, { id }] of cases.entries()) {
       await commit({ kind: "case", id }, null, (open, at) => {
@@ -61,7 +63,8 @@ export function createPersonal(parts: PersonalParts) {
         const changed = { type: "language.changed", language } as const;
         const stamp = { at, by, update: null };
         const after = foldCase(id, [...open.events, stamped(changed, stamp)]);
-        const said = place === 0 ? sayOpen(after, phrase("language-set"), parts.desk(at)) : [];
+        const isAsking = place === 0 && own.length > 0;
+        const said = isAsking ? sayOpen(after, phrase("language-set"), parts.desk(at)) : [];
         isAsked ||= said.length > 0;
         return { by, happenings: [changed], effects: said };
       });

@@ -184,7 +184,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     return {
       knowledge,
       shop: settings,
-      members: shop?.members ?? [],
+      members: directory.members(),
       ...(shop?.counter === undefined ? {} : { counter: shop.counter }),
       ...(shop?.duty === undefined ? {} : { duty: shop.duty }),
       ...(options.stock === undefined ? {} : { stock: options.stock }),
@@ -240,7 +240,7 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     follow: createFollow({ commit, desk, look }),
     notify: async (notice) => log("delivery", { reason: notice.what }),
   });
-  await chat.introduce(introductionOf(speech, languages, directory.shop()?.members ?? []));
+  await chat.introduce(introductionOf(speech, languages, directory.members()));
   const running = chat.run(reception);
   return {
     ownerToken: founded.ownerToken,

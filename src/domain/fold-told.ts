@@ -135,7 +135,7 @@ export function applyTold(state: CaseState, event: Told): CaseState {
     case "language.offered":
       return { ...state, languagesOffered: [...state.languagesOffered, event.language] };
     case "language.changed":
-      return { ...state, operator: { ...state.operator, language: event.language } };
+      return spokenTo(state, event);
     case "operator.forgotten":
       return {
         ...state,
@@ -146,4 +146,12 @@ export function applyTold(state: CaseState, event: Told): CaseState {
         files: [],
       };
   }
+}
+
+/** Whoever chose it is spoken to in it from now on: the technician of the case, or its operator. */
+function spokenTo(state: CaseState, { by, language }: EventOf<"language.changed">): CaseState {
+  const { technician, operator } = state;
+  return technician !== null && technician.id === by && operator.id !== by
+    ? { ...state, technician: { ...technician, language } }
+    : { ...state, operator: { ...operator, language } };
 }

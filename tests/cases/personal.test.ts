@@ -124,3 +124,25 @@ describe("a copy of what is kept of a person", () => {
     });
   });
 });
+
+describe("the language of somebody of the shop", () => {
+  const [DISPATCHER, TECHNICIAN] = ["2", "3"];
+  const german = { revision: 0, act: "language", value: "de" };
+
+  it("is the one they chose last, at the counter and on the visit alike", async () => {
+    const office = await openOffice(["en", "de"]);
+    await office.say(OPERATOR, "petrol garden tractor, one click, lights stay bright");
+    const id = office.directory.cases({})[0]?.id ?? "";
+    await office.pressIn(DISPATCHER, id, "assign", { value: TECHNICIAN });
+    for (const who of [DISPATCHER, TECHNICIAN]) {
+      await office.say(who, "hello");
+      await office.press(who, german);
+    }
+    await office.pressIn(DISPATCHER, id, "hand-over");
+    expect((await office.heard(DISPATCHER)).at(-1)).toContain("Wer übernimmt");
+    await office.pressIn(TECHNICIAN, id, "begin");
+    expect((await office.state(id)).technician?.language).toBe("de");
+    expect((await office.state(id)).operator.language).toBe("en");
+    expect((await office.heard(TECHNICIAN)).at(-1)).toMatch(/Spannung|Vorsicht|Werkzeug/);
+  });
+});

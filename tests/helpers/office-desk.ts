@@ -52,7 +52,7 @@ export async function openOffice(
   const desk = (now: number): Desk => ({
     knowledge: workshop.knowledge,
     shop: { ...settings, languages: [...languages] },
-    members: directory.shop()?.members ?? [],
+    members: directory.members(),
     duty: directory.shop()?.duty ?? [],
     others: () => directory.cases({ open: true }),
     now,
