@@ -52,7 +52,7 @@ answer-dont-know = Weiß ich nicht
 answer-none-of-these = Nichts davon
 # en: a68c7f39
 answer-other = Etwas anderes
-# en: df2c9a77
+# en: 21993e86
 answer-nothing-more = Sonst nichts
 # en: 46cc947c
 answer-skip = Überspringen
@@ -178,9 +178,9 @@ photo-blurred = Das Foto ist unscharf.
 photo-tiny = Das Foto ist sehr klein.
 # en: 6a17f3f4
 photo-if-you-can = Wenn es geht, noch eines: nah heran, ruhig halten, Licht im Rücken. Wenn nicht, machen Sie einfach weiter. Aufgehoben habe ich es.
-# en: a4b49a40
+# en: 8e904f5f
 ask-story = Was war kurz davor? Was wurde daran gearbeitet, was haben Sie probiert, was haben Sie gefunden?
-# en: d6acffc4
+# en: a217f2a0
 ask-story-how = Schreiben Sie es mit eigenen Worten, oder schicken Sie eine Sprachnachricht. Die Werkstatt bekommt sie auch.
 # en: 9a87f346
 ask-urgency = Wie eilig ist es?

@@ -52,7 +52,7 @@ answer-dont-know = No lo sé
 answer-none-of-these = Nada de eso
 # en: a68c7f39
 answer-other = Otra cosa
-# en: df2c9a77
+# en: 21993e86
 answer-nothing-more = Nada más
 # en: 46cc947c
 answer-skip = Saltar esto
@@ -178,9 +178,9 @@ photo-blurred = Esa foto ha salido movida.
 photo-tiny = Esa foto es muy pequeña.
 # en: 6a17f3f4
 photo-if-you-can = Si puede, haga otra: de cerca, sin moverse, con la luz a la espalda. Si no, sigamos. La he guardado.
-# en: a4b49a40
+# en: 8e904f5f
 ask-story = ¿Qué pasó justo antes? ¿Qué trabajo se le hizo, qué ha probado y qué encontró?
-# en: d6acffc4
+# en: a217f2a0
 ask-story-how = Escríbalo con sus palabras o mande un mensaje de voz. También le llega al taller.
 # en: 9a87f346
 ask-urgency = ¿Qué prisa corre?

@@ -1,8 +1,8 @@
 import { join } from "node:path";
-import type { CaseFigures } from "../cases/case-figures.ts";
 import { createChangeDocument } from "../cases/change-document.ts";
 import { createCommit } from "../cases/commit.ts";
-import { type Directory, openDirectory } from "../cases/directory.ts";
+import { openDirectory } from "../cases/directory.ts";
+import { earlierCases } from "../cases/earlier-of-machine.ts";
 import { createEngineRoom } from "../cases/engine-room.ts";
 import { createExport } from "../cases/export-person.ts";
 import { createFollow, type LookAtPhoto } from "../cases/follow.ts";
@@ -19,7 +19,6 @@ import { type BotOptions, type Chat, createChat } from "../chat/bot.ts";
 import type { Log } from "../chat/log.ts";
 import { createPressCodec } from "../chat/press-codec.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
-import type { CaseState } from "../domain/case-state.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import type { StockedPart } from "../domain/stock.ts";
 import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
@@ -31,7 +30,6 @@ import { createQuarantine } from "../store/quarantine.ts";
 import { phrase } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { byRoad, placeKnown } from "../talk/distance.ts";
-import { type EarlierCase, earlierOf } from "../talk/earlier-cases.ts";
 import { realChance } from "./chance.ts";
 import { noBanks, openBanks } from "./circuit-banks.ts";
 import { engineOptions, withLearning } from "./engine-options.ts";
@@ -103,19 +101,6 @@ function pressWords({ knowledge }: Workshop): string[] {
       ...knowledge.parts.keys(),
     ]),
   ];
-}
-
-/** Closed cases of the case's machine. */
-function earlierCases(state: CaseState, directory: Directory) {
-  if (state.profile === null) return [];
-  const closed = directory.cases({ operator: state.operator.id, open: false });
-  return earlierOf(state, closed.map(({ figures }) => figures).flatMap(asEarlier));
-}
-
-function asEarlier({ id, operator, profile, closed }: CaseFigures): EarlierCase[] {
-  if (closed === null) return [];
-  const cause = closed.cause === "" ? null : closed.cause;
-  return [{ id, operator, profile, cause, closedAt: closed.at }];
 }
 
 /** Opens the store, wires everything together and begins to receive. */

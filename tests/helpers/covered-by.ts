@@ -245,6 +245,8 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/paper/drawing-details.ts": "tests/paper/drawings.test.ts",
   "src/paper/drawing-machines.ts": "tests/paper/drawings.test.ts",
   "src/reading/acts.ts": "tests/cases/case-file.test.ts",
+  "src/cases/earlier-of-machine.ts": "tests/talk/earlier-cases.test.ts",
+  "src/talk/same-words.ts": "tests/talk/spoken-answer.test.ts",
   "src/talk/desk.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/equipment.ts": "tests/talk/operator-later.test.ts",
   "src/talk/follow-ups.ts": "tests/talk/operator-later.test.ts",
