@@ -5,6 +5,7 @@ import type { RankedCause, Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
 import { line, phrase, quietly, revise } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { earlierLines } from "./earlier-cases.ts";
 import { isQuietAt } from "./hours.ts";
 import { alikeLines } from "./look-alikes.ts";
 import { planLines } from "./plan-lines.ts";
@@ -82,6 +83,7 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
   return {
     lines: [
       ...headLines(state),
+      ...earlierLines(desk.earlier?.(state) ?? []),
       ...urgentLines(state, desk),
       ...complaintLines(state),
       ...contactLines(state, desk),

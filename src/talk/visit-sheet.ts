@@ -8,6 +8,7 @@ import { stateLabel } from "./choices.ts";
 import { cutWords } from "./cut-words.ts";
 import { button, line, phrase, revise, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { earlierLines } from "./earlier-cases.ts";
 import { alikeLines } from "./look-alikes.ts";
 import { readingPhrase } from "./pictures.ts";
 import { plainState } from "./place.ts";
@@ -15,8 +16,9 @@ import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
 import { reasonLines } from "./reasons.ts";
 import { kitLines } from "./slip.ts";
-import { MOST_WORDS } from "./slip-head.ts";
 
+/** Of what was said or noted, letters a text: the causes and the plan need the room. */
+const WORDS_ON_SHEET = 95;
 const CAUSES_ON_SHEET = 6;
 /** Causes of which more than one reason is told: the sheet shall stay one message. */
 const LEADERS = 3;
@@ -29,7 +31,7 @@ function headLines(state: CaseState): Line[] {
   const complaint = symptom === null ? phrase("symptom-unknown") : stateLabel(ON_START, symptom);
   const words = state.words
     .slice(0, 3)
-    .map((text) => line({ raw: cutWords(text, MOST_WORDS / 2) }, "quote"));
+    .map((text) => line({ raw: cutWords(text, WORDS_ON_SHEET) }, "quote"));
   const place = state.where?.words;
   return [
     line(phrase("sheet-title", { number: state.id, machine }), "heading"),
@@ -37,11 +39,11 @@ function headLines(state: CaseState): Line[] {
     ...words,
     ...(place === undefined
       ? []
-      : [line(phrase("slip-place", { place: cutWords(place, MOST_WORDS / 2) }))]),
+      : [line(phrase("slip-place", { place: cutWords(place, WORDS_ON_SHEET) }))]),
     ...(state.phone === null ? [] : [line(phrase("slip-phone", { phone: state.phone }))]),
     ...state.notes
       .slice(-NOTES_ON_SHEET)
-      .map((note) => line(phrase("sheet-note", { note: cutWords(note.text, MOST_WORDS / 2) }))),
+      .map((note) => line(phrase("sheet-note", { note: cutWords(note.text, WORDS_ON_SHEET) }))),
   ];
 }
 
@@ -111,6 +113,7 @@ export function sheetMessage(state: CaseState, desk: Desk): Message {
   return {
     lines: [
       ...headLines(state),
+      ...earlierLines(desk.earlier?.(state) ?? []),
       ...causeLines(triage, desk.knowledge),
       ...planWithCautions(triage, desk),
       ...pointLines(triage, state, desk),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type EarlierCase, earlierLines, earlierOf } from "../../src/talk/earlier-cases.ts";
-import { speech } from "../helpers/dialog.ts";
+import { slipMessage } from "../../src/talk/slip.ts";
+import { sheetMessage } from "../../src/talk/visit-sheet.ts";
+import { Dialog, speech } from "../helpers/dialog.ts";
 
 const now = {
   id: "9ZZZ",
@@ -34,5 +36,16 @@ describe("earlier cases of the same machine", () => {
     expect(text).toMatch(/^This machine before: B \(.+: .+\), C \([^:]+\) and D/);
     expect(text).not.toContain("E (");
     expect(earlierLines([])).toEqual([]);
+  });
+
+  it("stand on the slip and on the visit sheet", () => {
+    const dialog = new Dialog().say("petrol ride-on mower, one click");
+    const earlier = [past("4F7K")];
+    const desk = { ...dialog.desk, earlier: () => earlier };
+    const [wanted] = earlierLines(earlier);
+    for (const message of [slipMessage, sheetMessage]) {
+      expect(message(dialog.state, desk).lines).toContainEqual(wanted);
+      expect(message(dialog.state, dialog.desk).lines).not.toContainEqual(wanted);
+    }
   });
 });
