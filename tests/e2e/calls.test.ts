@@ -44,6 +44,8 @@ describe("a whole call through the chat, with the program killed in the middle o
         );
         await operator.turn();
         await operator.asked();
+        await operator.turn();
+        await operator.asked();
         await call.killedWhen(isPosted("operator"), () => operator.turn());
         // The question came again: whoever answers both copies has answered once.
         const { text } = await operator.asked();

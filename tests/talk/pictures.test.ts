@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { causesCard, circuitCard } from "../../src/talk/pictures.ts";
 import { briefReason } from "../../src/talk/reasons.ts";
+import { sheetMessage } from "../../src/talk/visit-sheet.ts";
 import { Dialog, speech } from "../helpers/dialog.ts";
 
 const first = new Dialog().say("diesel compact tractor, one click, lights stay bright");
@@ -101,10 +102,14 @@ describe("the circuit with its readings", () => {
   });
 
   it("stands on the sheet in words where the plan measures", () => {
-    const sheet = handed().shown.find((one) => one.slot === "sheet-3")?.rendered.text ?? "";
-    if (standing.plan.steps.some((step) => step.id.includes("starter"))) {
-      expect(sheet).toContain("What the meter should show");
-    }
+    const { state, desk } = handed();
+    const headings = (shown: typeof desk) =>
+      sheetMessage(state, shown).lines.filter(
+        ({ say }) => "key" in say && say.key === "sheet-points",
+      );
+    const measured = { ...desk, expected: () => ({ healthy: range(10.4), causes: [] }) };
+    expect(headings(measured)).toHaveLength(1);
+    expect(headings({ ...desk, expected: () => null })).toEqual([]);
     expect(causesCard(first.state, first.desk).bars.length).toBeGreaterThan(2);
   });
 });
