@@ -50,11 +50,11 @@ describe("an interview with somebody who knows what the case file says", () => {
   });
 
   it("hears the whole entry that answers a question", () => {
-    const entry = "operator: { pattern: it happens every time and the fuse is blown }\n";
+    const entry = "operator: { lights-on: the lights are bright and the fuse is blown }\n";
     const heard = played(`${QUIET.replace("will not start", "just clicks once")}${entry}`);
     const known = heard.evidence.reports.map(({ observation }) => observation);
-    expect(heard.questions).toContain("how-regular");
-    expect(known).toEqual(expect.arrayContaining(["pattern", "fuse-look"]));
+    expect(heard.questions).toContain("see-lights");
+    expect(known).toEqual(expect.arrayContaining(["lights-on", "fuse-look"]));
   });
 
   it("stops after as many questions as it is allowed", () => {
