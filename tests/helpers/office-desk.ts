@@ -168,9 +168,9 @@ export async function openOffice(
     },
     /** Everything that was said to a chat, in words, oldest first. */
     async heard(to: string): Promise<string[]> {
-      return (await said(to)).map(
-        ({ message, language }) => speech.wording.render(message, language).text,
-      );
+      // A change without lines only takes the buttons of a message away: nothing is said.
+      const spoken = (await said(to)).filter(({ message }) => message.lines.length > 0);
+      return spoken.map(({ message, language }) => speech.wording.render(message, language).text);
     },
   };
 }
