@@ -20,6 +20,7 @@ import {
   split,
   weighed,
 } from "./phrases-bench.ts";
+import { foundSigns } from "./phrases-found.ts";
 import { grammarOf, numbersOf } from "./phrases-grammar.ts";
 import type { PhrasesFile } from "./phrases-schema.ts";
 import { answersOf, namesOf, thingSigns } from "./phrases-things.ts";
@@ -48,9 +49,13 @@ export function buildPhrases(
     numbers: numbersOf(bench, file.numbers),
     signs: [
       ...Object.entries(file.signs).map(([id, sign]) => signOf(bench, id, sign)),
+      ...foundSigns(bench, file, "bad"),
       ...thingSigns(bench, file),
+      ...foundSigns(bench, file, "good"),
     ],
-    together: (file.together ?? []).map((rule, index) => togetherOf(bench, file, { rule, index })),
+    together: (file.together ?? []).flatMap((rule, index) =>
+      togethersOf(bench, file, { rule, index }),
+    ),
     measures: (file.measures ?? []).map((one, index) => {
       const path = ["measures", index];
       checkObservation(bench, one.observation, path);
@@ -106,17 +111,27 @@ function signOf(bench: Bench, id: string, sign: PhrasesFile["signs"][string]): S
   };
 }
 
-function togetherOf(
+/** One rule for each choice: "jump, starts|fires" is one with "starts" and one with "fires". */
+function togethersOf(
   bench: Bench,
   file: PhrasesFile,
   place: { readonly rule: NonNullable<PhrasesFile["together"]>[number]; readonly index: number },
-): Together {
+): readonly Together[] {
   const { rule, index } = place;
   const path = ["together", index];
-  const signs = signRefs(bench, file, { text: rule.when, path });
   const settles = signRefs(bench, file, { text: rule.settles, path }).map((one) => one.sign);
   const means = claims(bench, rule.means, [...path, "means"]);
-  return { signs, settles, means, maybe: [], oneSentence: rule["one-sentence"] };
+  const choices = parts(rule.when).reduce<readonly (readonly SignRef[])[]>(
+    (begun, part) =>
+      part
+        .split("|")
+        .flatMap((text) => signRefs(bench, file, { text, path }))
+        .flatMap((ref) => begun.map((signs) => [...signs, ref])),
+    [[]],
+  );
+  return choices.map((signs) => {
+    return { signs, settles, means, maybe: [], oneSentence: rule["one-sentence"] };
+  });
 }
 
 /** `slow, not starts`: signs as they must stand. */

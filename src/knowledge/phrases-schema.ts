@@ -85,6 +85,24 @@ const thing = z.strictObject({
   states: z.record(z.string(), phrases),
 });
 
+/** Parts that somebody looked at; `$part` in a phrase of `bad` and `good` is each of its names. */
+const foundParts = z.strictObject({
+  sure: share.default(0.9),
+  bad: phrases,
+  good: phrases.optional(),
+  names: z.record(
+    z.string(),
+    z.strictObject({
+      means: claims,
+      names: phrases,
+      /** Stands in the place of `$bad`. */
+      bad: words.optional(),
+      /** Said of this part only, when it is bad. */
+      say: phrases.optional(),
+    }),
+  ),
+});
+
 /** Signs, denied ones with "not" before them, with commas between them. */
 const signRefs = z.string().min(1);
 
@@ -121,6 +139,7 @@ export const PhrasesFile = z.strictObject({
   grammar,
   numbers,
   signs: z.record(z.string(), sign),
+  parts: foundParts.optional(),
   together: z.array(together).optional(),
   measures: z.array(measure).optional(),
   bands: z.array(band).optional(),

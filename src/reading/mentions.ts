@@ -51,7 +51,7 @@ export function meaningOf(mention: Mention): Meaning {
 
 /** The states that a mention says do not hold. */
 export function deniedStates(mention: Mention): readonly StateClaim[] {
-  if (!mention.denied) return [];
+  if (!mention.denied) return mention.sign.rulesOut ?? [];
   const { means, maybe, denied } = mention.sign;
   // A denied word of several meanings denies all of them, unless its denial is ambiguous too.
   return denied === undefined ? [...means, ...maybe] : means;

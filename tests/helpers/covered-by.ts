@@ -176,7 +176,6 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/reading/clauses.ts": "tests/reading/patterns.test.ts",
   "src/reading/commands.ts": "tests/reading/answers.test.ts",
   "src/reading/machine-hints.ts": "tests/reading/machine-kind.test.ts",
-  "src/reading/mentions.ts": "tests/reading/grammar.test.ts",
   "src/reading/months.ts": "tests/reading/numbers.test.ts",
   "src/reading/negation.ts": "tests/reading/grammar.test.ts",
   "src/reading/parse-number.ts": "tests/reading/numbers.test.ts",
