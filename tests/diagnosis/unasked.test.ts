@@ -43,6 +43,11 @@ describe("what is told unasked", () => {
     );
   });
 
+  it("means nothing by itself where it is so on most machines", () => {
+    expect(like([0.95, 0.7, 0.2], 0.8, 14)).toEqual([0.95, 0.7, 0.2]);
+    expect(like([0.95, 0.4, 0.2], 0.4, 14)[0]).toBeGreaterThan(0.95);
+  });
+
   const model = compileModel(workshop.knowledge, { kind: "ride-on-mower", fuel: "petrol" });
   const chance = (fault: string, observation: string, said: Said, unasked: boolean) => {
     const report: Report = {
