@@ -104,6 +104,8 @@ export type CaseHappening =
       readonly asking: Asking;
       readonly why: "dont-know" | "could-not" | "skipped" | "back";
     }
+  /** The operator wrote something that answers nothing; the question stayed open. */
+  | { readonly type: "question.missed" }
   | {
       readonly type: "answer.given";
       readonly report: Report;

@@ -10,6 +10,8 @@ export interface OpenQuestion {
   readonly revision: number;
   readonly askedAt: number;
   readonly before: readonly Line[];
+  /** When the operator last wrote what answers it in no way; null: not yet. */
+  readonly missedAt: number | null;
 }
 
 export interface GivenAnswer {

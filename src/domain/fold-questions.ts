@@ -35,6 +35,7 @@ export function applyQuestion(
     revision: event.revision,
     askedAt: event.at,
     before: event.before ?? [],
+    missedAt: null,
   };
   const id = idOf(event.asking);
   const asked = event.to === "operator" ? withoutUnanswered(state, key) : state.askedNow;
@@ -46,6 +47,13 @@ export function applyQuestion(
     askedNow: id === null || asked.includes(id) ? asked : [...asked, id],
     askedEver: [...state.askedEver, { asking: event.asking, to: event.to }],
   };
+}
+
+/** What was written answered the open question in no way. */
+export function applyMiss(state: CaseState, at: number): CaseState {
+  const { operator } = state.open;
+  if (operator === null) return state;
+  return { ...state, open: { ...state.open, operator: { ...operator, missedAt: at } } };
 }
 
 const idOf = (asking: Asking): string | null =>

@@ -1,6 +1,6 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { Press } from "../domain/effects.ts";
+import type { Line, Press } from "../domain/effects.ts";
 import { advance } from "./advance.ts";
 import { raiseAlarm, standingFlag, stayStopped } from "./alarm.ts";
 import { operatorReporter, takeAnswer } from "./answer.ts";
@@ -30,6 +30,8 @@ import { sendSummary } from "./summary.ts";
 export interface Given {
   readonly heard: Heard;
   readonly desk: Desk;
+  /** Lines to say before what comes of an answer. */
+  readonly before?: readonly Line[];
 }
 
 /** Goes on after facts; a red flag among them stops everything else, a cure ends it. */
@@ -61,7 +63,8 @@ export function answer(state: CaseState, value: string, given: Given): Decision 
   if (taken.leadsTo !== undefined) return leadTo(state, taken.leadsTo, given);
   const answered = { question: open, label: taken.label };
   const isUnsure = open.asking.about === "safety" && value === DONT_KNOW;
-  const before = isUnsure ? [line(phrase("safety-unsure"), "caution")] : [];
+  const unsure = isUnsure ? [line(phrase("safety-unsure"), "caution")] : [];
+  const before = [...(given.before ?? []), ...unsure];
   return goOn(state, { happenings: taken.happenings, before, answered }, given);
 }
 

@@ -1,15 +1,13 @@
-import type { Asking, CaseHappening } from "../domain/case-events.ts";
+import type { CaseHappening } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line } from "../domain/effects.ts";
 import type { Command, ReadingResult } from "../domain/reading.ts";
 import { advance } from "./advance.ts";
 import { standingFlag } from "./alarm.ts";
-import { operatorReporter, takeAnswer } from "./answer.ts";
-import { DONT_KNOW, SKIP } from "./choices.ts";
+import { operatorReporter } from "./answer.ts";
 import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
-import { THAT_IS_ALL } from "./equipment.ts";
-import { repeatOpen } from "./more-menu.ts";
+import { badlySpelt, leftOut, missed, passOpen } from "./missed.ts";
 import { isSafetyAsked } from "./next-question.ts";
 import { answer, type Given, goOn, menuAct, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
@@ -47,25 +45,13 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
   return [];
 }
 
-/** The answer that passes the question, whatever its screen calls it. */
-function dontKnowTo(asking: Asking, state: CaseState, { desk }: Given): string {
-  if (asking.about === "equipment") return THAT_IS_ALL;
-  if (asking.about === "trip") return "cannot";
-  const { knowledge } = desk;
-  const taken = takeAnswer(asking, DONT_KNOW, {
-    ...{ state, knowledge, reporter: operatorReporter(state) },
-  });
-  return taken === null ? SKIP : DONT_KNOW;
-}
-
 function byCommand(state: CaseState, command: Command, given: Given): Decision | null {
   const act = commandActs[command];
   // Before anything was asked there is nothing to go back to: the greeting comes first.
   const isEarly = state.askedEver.length === 0 && (act === "back" || act === "more");
   if (isEarly) return null;
   if (act !== undefined) return menuAct(act, state, given);
-  if (command !== "dont-know" || state.open.operator === null) return null;
-  return answer(state, dontKnowTo(state.open.operator.asking, state, given), given);
+  return command === "dont-know" ? passOpen(state, given) : null;
 }
 
 function implausibleLines(reading: ReadingResult): Line[] {
@@ -118,6 +104,8 @@ function byName(state: CaseState, text: string, given: Given): Decision | null {
   const open = state.open.operator;
   const typed = open === null ? null : matchTyped(open.asking, text, { state, desk });
   if (typed !== null) return answer(state, typed, given);
+  const left = leftOut(state, text, given);
+  if (left !== null) return left;
   const way = state.askedEver.length === 0 ? null : typedWay(text, state, desk);
   return way === null ? null : menuAct(way, state, given);
 }
@@ -145,14 +133,10 @@ export function words(state: CaseState, text: string, given: Given): Decision {
     const asked = ask(after, { asking: unclear, before, aboutMore: null }, desk);
     if (isSafetyAsked(state)) return together({ happenings: [said, ...facts], effects: [] }, asked);
   }
-  const nothing = facts.length === 0 && odd.length === 0 && state.words.length > 0;
-  if (nothing && open !== null) {
-    const kept = together({ happenings: [said], effects: [] });
-    return together(
-      kept,
-      repeatOpen(advance(state, [said], heard), phrase("not-understood"), given),
-    );
-  }
+  const nothing = facts.length === 0 && odd.length === 0;
+  const meant = nothing ? badlySpelt(state, text, given) : null;
+  if (meant !== null) return meant;
+  if (nothing && open !== null && state.words.length > 0) return missed(state, said, given);
   if (nothing && state.interview === "ended") return passOn(state, text, given);
   return goOn(
     state,

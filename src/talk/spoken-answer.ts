@@ -5,33 +5,37 @@ import { phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { sameWords } from "./same-words.ts";
 
-interface Given {
+/** Whose words they are, and how exactly they must be spelt. */
+export interface Written {
   readonly state: CaseState;
   readonly desk: Desk;
+  /** When a text counts as certain words; absent: where it is those very words. */
+  readonly alike?: typeof sameWords;
 }
 
 /** The writer's own language first; people also write in another one of the shop's. */
-const languagesOf = ({ state, desk }: Given) => [
+const languagesOf = ({ state, desk }: Written) => [
   state.operator.language,
   ...desk.shop.languages.filter((one) => one !== state.operator.language),
 ];
 
 /** The words that stand under a key with commas between them, in one language. */
-const wordsOf = (key: string, language: string, { desk }: Given) =>
+const wordsOf = (key: string, language: string, { desk }: Written) =>
   desk.words(phrase(key), language).split(",");
 
 /**
  * True where the whole text is what stands under the key, or one of the words there, in whatever
  * language.
  */
-export const isWritten = (text: string, key: string, given: Given): boolean =>
+export const isWritten = (text: string, key: string, given: Written): boolean =>
   languagesOf(given).some((language) => {
     const words = wordsOf(key, language, given);
-    return [words.join(), ...words].some((word) => sameWords(text, word));
+    const isIt = given.alike ?? sameWords;
+    return [words.join(), ...words].some((word) => isIt(text, word));
   });
 
 /** "2", "two", "dos": the place in a list, from 1; 0 where the text is none. */
-function placeIn(text: string, given: Given): number {
+function placeIn(text: string, given: Written): number {
   const digits = /^\W*([1-9])\W*$/u.exec(text)?.[1];
   if (digits !== undefined) return Number(digits);
   for (const language of languagesOf(given)) {
@@ -72,7 +76,7 @@ export function spokenAnswer(
     readonly choices: readonly Choice[];
     readonly isReading: boolean;
   },
-  given: Given,
+  given: Written,
 ): string | null {
   if (asking.about === "safety" && isWritten(text, "word-all-clear", given)) return ALL_CLEAR;
   const isNone = ["answer-none-of-these", "word-none-of-these"].some((key) =>

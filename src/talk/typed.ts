@@ -5,21 +5,22 @@ import { choicesFor } from "./choices.ts";
 import type { Desk } from "./desk.ts";
 import { wasAsked } from "./next-question.ts";
 import { sameWords } from "./same-words.ts";
-import { spokenAnswer } from "./spoken-answer.ts";
+import { spokenAnswer, type Written } from "./spoken-answer.ts";
 
 /** Meanings less likely than this are not worth a question. */
 const WORTH_ASKING = 0.2;
 
 /** The offered answer that was typed: its label, its number in the list, or other words for it. */
-export function matchTyped(
-  asking: Asking,
-  text: string,
-  given: { readonly state: CaseState; readonly desk: Desk },
-): string | null {
+export function matchTyped(asking: Asking, text: string, given: Written): string | null {
   const choices = choicesFor(asking, given.state, given.desk.knowledge);
   const { language } = given.state.operator;
-  const named = choices.find(({ label }) => sameWords(text, given.desk.words(label, language)));
-  if (named !== undefined) return named.value;
+  const isIt = given.alike ?? sameWords;
+  const [named, ...others] = choices.filter(({ label }) =>
+    isIt(text, given.desk.words(label, language)),
+  );
+  // Badly spelt it may be two of them: then it is neither.
+  const isClear = given.alike === undefined || others.length === 0;
+  if (named !== undefined && isClear) return named.value;
   const isReading = asking.about === "check" && isNumber(given.desk, asking.check);
   return spokenAnswer(text, { asking, choices, isReading }, given);
 }
