@@ -86,7 +86,7 @@ about-more-rises =
 type-a-reading = Schreiben Sie den Messwert so: 12,4 { $unit }.
 # en: 7f2a93fd
 not-understood = Das habe ich nicht verstanden. Ich hebe es für den Monteur auf. Bitte drücken Sie eine Antwort, oder sagen Sie es mit anderen Worten.
-# en: 87c7959c
+# en: ff4966eb
 passed-unclear = Auch das habe ich nicht verstanden. Ich mache ohne Antwort weiter und hebe Ihre Worte für den Monteur auf.
 # en: 7d418b5d
 choose-one = Bitte drücken Sie unten eine Antwort, oder schreiben Sie sie.
@@ -1271,11 +1271,11 @@ word-pause = Pause, warten, warte, später, gleich
 word-change = ändern, Antwort ändern
 # en: 40741b48
 word-runs = läuft wieder, sie läuft wieder, er läuft wieder, springt wieder an, ist wieder angesprungen, läuft jetzt, jetzt läuft sie, jetzt läuft er
-# en: 60daa11b
+# en: 10936191
 word-all-clear = alles gut, alles ist gut, alles in Ordnung, alles ok, alles okay, alles klar, alles sicher, alle sicher, alle sind sicher, alle in Sicherheit, ja alle, ja alles gut, ja alles in Ordnung, ja, uns geht es gut, mir geht es gut, es geht allen gut, wir sind sicher, ich bin sicher, keine Gefahr, es besteht keine Gefahr, passt alles, passt, nichts davon, nichts dergleichen, niemand verletzt, niemand ist verletzt, keiner verletzt, keiner ist verletzt, niemand, ok, okay, gut, alles gud, ois guad, alles jut, passt scho, passt schon
-# en: 40eb5e17
+# en: 6fae7996
 word-dont-know = weiß ich nicht, weiß nicht, weis nich, weiß ned, woaß ned, keine Ahnung, ka, kp, kein Plan, nicht sicher, kann ich nicht sagen, weiß nicht mehr
-# en: fc52cff6
+# en: 57b04080
 word-skip = überspringen, weiter, kann nicht, kann ich nicht, geht nicht, geht grad nicht, nein, kein Foto, kein Bild, kein Telefon, jetzt nicht
 # en: 489fa267
 word-safe-now = Gefahr vorbei, die Gefahr ist vorbei, Gefahr ist vorbei, jetzt sicher, jetzt ist es sicher, es ist jetzt sicher, wieder sicher, alles wieder gut, ist vorbei, es ist vorbei, weiter

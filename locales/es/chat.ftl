@@ -86,7 +86,7 @@ about-more-rises =
 type-a-reading = Escriba lo que marca, por ejemplo 12,4 { $unit }.
 # en: 7f2a93fd
 not-understood = Eso no lo he entendido. Queda guardado para el mecánico. Pulse una respuesta, por favor, o dígalo con otras palabras.
-# en: 87c7959c
+# en: ff4966eb
 passed-unclear = Eso tampoco lo he entendido. Sigo sin respuesta y guardo sus palabras para el mecánico.
 # en: 7d418b5d
 choose-one = Pulse una de las respuestas de abajo, por favor, o escríbala.
@@ -1266,11 +1266,11 @@ word-pause = pausa, espera, luego, ahora no, un momento
 word-change = cambiar, cambiar una respuesta
 # en: 40741b48
 word-runs = ya arranca, ha arrancado, ha arrancado solo, ya funciona, vuelve a arrancar, ya está en marcha
-# en: 60daa11b
+# en: 10936191
 word-all-clear = todo bien, todo está bien, está todo bien, todo en orden, todo seguro, todo ok, todo correcto, todos bien, estamos bien, estamos todos bien, todos estamos bien, sin peligro, no hay peligro, ningún peligro, no hay ningún peligro, nada de peligro, fuera de peligro, sí, sí todos bien, sí todo bien, sí estamos bien, sí todos, estoy bien, nada de eso, nada, nadie, nadie herido, no hay nadie herido, no hay heridos, bien, ok, vale, tranquilo, todo bn, todo vien, todos vien, estamos vien, tamos bien
-# en: 40eb5e17
+# en: 6fae7996
 word-dont-know = no lo sé, no sé, nose, nolose, no se decirle, ni idea, no estoy seguro, no estoy segura, no me acuerdo, no recuerdo
-# en: fc52cff6
+# en: 57b04080
 word-skip = saltar, omitir, no puedo, no se puede, no, no hay foto, sin foto, no tengo foto, ahora no puedo, no tengo teléfono
 # en: 489fa267
 word-safe-now = ya no hay peligro, ya está, ya pasó, ya ha pasado, ya es seguro, todo bien ya, ya está todo bien, ya está apagado, sigamos, seguir
