@@ -33,6 +33,8 @@ export interface Meaning {
 export interface Sign extends Meaning {
   readonly id: string;
   readonly say: readonly Pattern[];
+  /** Words that, in the same clause, make it something else: "no click *from the valve*". */
+  readonly unless?: readonly Pattern[];
   /** States that do not hold where it is said: "the relay is good". */
   readonly rulesOut?: readonly StateClaim[];
   /** What it means when denied; absent: only that the states in `means` do not hold. */

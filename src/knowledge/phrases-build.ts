@@ -102,6 +102,7 @@ function signOf(bench: Bench, id: string, sign: PhrasesFile["signs"][string]): S
   return {
     id,
     say: patterns(bench, sign.say, [...path, "say"]),
+    unless: patterns(bench, sign.unless ?? [], [...path, "unless"]),
     means: claims(bench, sign.means, [...path, "means"]),
     maybe: weighed(bench, sign.maybe, [...path, "maybe"]),
     sure: sign.sure,

@@ -12,6 +12,7 @@ const share = z.number().gt(0).max(1);
 
 const sign = z.strictObject({
   say: phrases,
+  unless: phrases.optional(),
   means: claims.optional(),
   maybe: claims.optional(),
   denied: claims.optional(),

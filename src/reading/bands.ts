@@ -1,4 +1,4 @@
-import type { BandRule } from "../domain/phrases.ts";
+import type { BandRule, Sign } from "../domain/phrases.ts";
 import type { ReaderModel, StateReading } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Place } from "./grammar.ts";
@@ -17,6 +17,8 @@ export interface BandInput {
   readonly language: Language;
   readonly model: ReaderModel;
   readonly scopes: Scopes;
+  /** Signs of the text: a quantity that one of them is about is theirs. */
+  readonly matches: readonly Match<Sign>[];
 }
 
 const SURE_OF_BAND = 0.9;
@@ -42,6 +44,7 @@ export function readBands(
   for (const quantity of quantities) {
     const found = candidateFor(text, { quantity, near, bands: input.language.phrases.bands });
     if (found === null || !input.model.observations.has(found.band.observation)) continue;
+    if (isTheirs(text, found, input.matches)) continue;
     placed.push(quantity);
     const there = best.get(found.band.observation);
     if (there === undefined || isNearer(found, there)) best.set(found.band.observation, found);
@@ -52,6 +55,23 @@ export function readBands(
     return { observation: band.observation, state, ...told };
   });
   return { readings, placed };
+}
+
+/**
+ * "flat after *three weeks* standing", "only when it has stood *a few days*": lengths of time within
+ * what was told, or directly behind it. A moment in the past stands for itself ("died *an hour ago*").
+ */
+function isTheirs(
+  text: Clauses,
+  { quantity, band }: Candidate,
+  matches: readonly Match<Sign>[],
+): boolean {
+  return matches.some(({ owner, from, to }) => {
+    const isAboutOther = owner.means.some((one) => one.observation !== band.observation);
+    if (!isAboutOther) return false;
+    const follows = to === quantity.from && text.joined(to) && quantity.unit === "h";
+    return follows || (from < quantity.to && quantity.from < to);
+  });
 }
 
 /** The state of a band that a quantity falls in; null where it has another unit. */

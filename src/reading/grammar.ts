@@ -17,6 +17,8 @@ export interface Language {
   readonly phrases: Phrases;
   readonly lexicon: Lexicon;
   readonly signs: PatternIndex<Sign>;
+  /** Words that make a sign something else. */
+  readonly otherwise: PatternIndex<Sign>;
   readonly markers: PatternIndex<Marker>;
   readonly asides: PatternIndex<Aside>;
   readonly times: PatternIndex<TimeWords>;
@@ -71,6 +73,10 @@ export function compileLanguage(phrases: Phrases): Language {
     signs: createPatternIndex(
       lexicon,
       phrases.signs.map((sign) => [sign, sign.say] as const),
+    ),
+    otherwise: createPatternIndex(
+      lexicon,
+      phrases.signs.map((sign) => [sign, sign.unless ?? []] as const),
     ),
     markers: createPatternIndex<Marker>(lexicon, [
       [{ kind: "now" }, grammar.now],

@@ -122,7 +122,7 @@ function patternWords(phrases: Phrases): readonly string[] {
   const grammar = phrases.grammar;
   const lists = [phrases.components, phrases.redFlags, phrases.commands, phrases.fuels];
   const patterns: readonly Pattern[] = [
-    ...phrases.signs.flatMap((sign) => sign.say),
+    ...phrases.signs.flatMap((sign) => [...sign.say, ...(sign.unless ?? [])]),
     ...phrases.measures.flatMap((measure) => [...measure.near, ...measure.unless]),
     ...phrases.bands.flatMap((band) => [...band.near, ...band.unless]),
     ...[...lists, phrases.machines, phrases.acts, phrases.names].flatMap((list) =>

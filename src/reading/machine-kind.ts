@@ -88,9 +88,17 @@ export function matchMachineKind(text: string, machines: readonly MachineSynonym
   return createKindMatcher(machines)(text);
 }
 
-/** The kind with the most names that end in a word of the text; as unsure as a shared name. */
+/**
+ * The kind with the most names that end in a word of the text; as unsure as a shared name. A word
+ * that as often stands elsewhere in names is no thing: "zero *turn* mower", "ride *on*".
+ */
 function guessByLastWord(words: readonly string[], names: readonly Name[]): MachineHints {
-  const ending = names.filter((name) => name.words.length > 1 && words.includes(lastOf(name)));
+  const isThing = (word: string): boolean => {
+    const holding = names.filter((name) => name.words.includes(word));
+    return 2 * holding.filter((name) => lastOf(name) === word).length > holding.length;
+  };
+  const things = new Set(words.filter(isThing));
+  const ending = names.filter((name) => name.words.length > 1 && things.has(lastOf(name)));
   const counts = new Map<Name["kind"], number>();
   for (const { kind } of ending) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const [best] = [...counts].sort((a, b) => b[1] - a[1]);

@@ -158,7 +158,8 @@ function possibleFrom<Owner>(
   return possible.filter((entry, at) => entry !== possible[at - 1]);
 }
 
-function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>[] {
+/** Longest matches first, none overlapping, in the order of the text. */
+export function longestOf<Owner>(found: readonly Match<Owner>[]): readonly Match<Owner>[] {
   const order = [...found].sort(
     (a, b) => b.to - b.from - (a.to - a.from) || b.words - a.words || a.from - b.from,
   );

@@ -26,6 +26,7 @@ import type { Quantity } from "./quantity.ts";
 import { replacedReadings } from "./replaced.ts";
 import { findScopes, type Scopes } from "./scopes.ts";
 import { type Settled, settle } from "./settle.ts";
+import { signMatches } from "./sign-matches.ts";
 import { coverage, overlaps, spanOf } from "./span.ts";
 import { joinMentions } from "./together.ts";
 import { tokenise } from "./tokens.ts";
@@ -61,7 +62,7 @@ export function understand(
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
   const asides = findAsides(clauses, language);
-  const matches = language.signs.longest(clauses);
+  const matches = signMatches(clauses, language);
   const scopes = findScopes(clauses, language, matches);
   const told = numbers.quantities(clauses, options.now ?? null);
   const quantities = [
@@ -69,7 +70,7 @@ export function understand(
     ...zerosIn(clauses, language).filter(isPlainest(clauses, matches, language)),
   ];
   const volts = options.volts ?? USUAL_VOLTS;
-  const banded = readBands(clauses, quantities, { language, model, scopes });
+  const banded = readBands(clauses, quantities, { language, model, scopes, matches });
   const rest = quantities.filter((one) => !banded.placed.includes(one));
   const measured = placeQuantities(clauses, rest, { language, model, scopes, volts });
   const zeros = measured.placed.filter((one) => one.none === true);
