@@ -11,6 +11,8 @@ import { shortlist } from "../../src/diagnosis/shortlist.ts";
 import { answersOn, answerValue } from "../../src/diagnosis/value.ts";
 import type { Evidence, Situation } from "../../src/domain/evidence.ts";
 import type { Check, Fault } from "../../src/domain/knowledge.ts";
+import type { MachineKindId } from "../../src/domain/vocabulary.ts";
+import { workshop } from "../helpers/dialog.ts";
 import {
   anyKnowledge,
   makeAct,
@@ -195,6 +197,21 @@ describe("the next check", () => {
     expect(chosen(dear, operatorThere)).toEqual({ kind: "stop", because: "not-worth-asking" });
   });
 
+  it("asks what every machine is asked that has it, even where nothing hangs on it", () => {
+    const checks = [makeCheck("c", "idle", { alwaysAsked: true, atMachine: true })];
+    const sure = twoFaults({ faults: [makeFault("a")], checks });
+    expect(chosen(sure, operatorThere)).toMatchObject({ kind: "ask", check: "c" });
+    const canGo = chosen(sure, { ...operatorThere, place: "can-go" });
+    expect(canGo).toMatchObject({ kind: "ask", trip: ["c"] });
+    const away = chosen(sure, { ...operatorThere, place: "not-there" });
+    expect(away).toEqual({ kind: "stop", because: "nothing-left" });
+    const asked = chosen(sure, { ...operatorThere, asked: ["c"] });
+    expect(asked).toEqual({ kind: "stop", because: "nothing-left" });
+    // What pays comes first; what is asked in any case keeps its place behind it.
+    const both = twoFaults({ checks: [...checks, makeCheck("ask-tell", "tell")] });
+    expect(chosen(both, operatorThere)).toMatchObject({ check: "ask-tell" });
+  });
+
   it("stops when the answers contradict each other", () => {
     const ids = ["a", "b", "c"];
     const knowledge = makeKnowledge({
@@ -252,5 +269,25 @@ describe("the next check", () => {
     const ahead = chosen(knowledge, operatorThere);
     const value = (next: typeof ahead) => (next.kind === "ask" ? next.valueMinutes : 0);
     expect(value(ahead)).toBeGreaterThan(value(myopic));
+  });
+});
+
+describe("what the display says", () => {
+  /** The questions of an interview in which the person never knows an answer. */
+  const interview = (kind: MachineKindId, display?: boolean): readonly string[] => {
+    const features = display === undefined ? {} : { features: { display } };
+    const model = compileModel(workshop.knowledge, { kind, fuel: "diesel", ...features });
+    const evidence: Evidence = { reports: [told("on-start", "nothing")], acts: [] };
+    const asked: string[] = [];
+    for (;;) {
+      const next = chooseNext(model, evidence, { ...operatorThere, asked });
+      if (next.kind === "stop") return asked;
+      asked.push(next.check);
+    }
+  };
+
+  it("is asked of a combine before the interview ends, of a generator without one never", () => {
+    expect(interview("combine")).toContain("see-display");
+    expect(interview("pump-or-generator", false)).not.toContain("see-display");
   });
 });
