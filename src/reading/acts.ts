@@ -110,6 +110,17 @@ function outcomeOf(
   return ran === undefined ? null : { outcome: "cured", mention: ran };
 }
 
+/** Sentences that say that what was done did not help. */
+export function vainSentences(
+  text: Clauses,
+  mentions: readonly Mention[],
+  language: Language,
+): ReadonlySet<number> {
+  const { noChange } = language.phrases.outcomes;
+  const vain = mentions.filter((mention) => isOneOf(noChange, mention));
+  return new Set(vain.map(({ from }) => text.sentences[from] ?? 0));
+}
+
 function isOneOf(refs: readonly SignRef[], { sign, denied }: Mention): boolean {
   return refs.some((ref) => ref.sign === sign.id && ref.denied === denied);
 }

@@ -8,7 +8,7 @@ import type {
   Span,
   Understood,
 } from "../domain/reading.ts";
-import { type ActsTold, actsTold } from "./acts.ts";
+import { type ActsTold, actsTold, vainSentences } from "./acts.ts";
 import { type Answer, answerTo } from "./answers.ts";
 import { type Asides, findAsides } from "./asides.ts";
 import { readBands } from "./bands.ts";
@@ -90,7 +90,9 @@ export function understand(
   const input = { language, model, scopes, quantities: unnamed, volts };
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
-  const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes });
+  const vain = vainSentences(clauses, mentions, language);
+  const isVain = ({ from }: Match<Aside>): boolean => vain.has(clauses.sentences[from] ?? 0);
+  const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes, isVain });
   const hinted = hintsOf(text, clauses, { quantities, asides, language, kindOf });
   const covered = coverage(clauses, [
     ...hinted.used,

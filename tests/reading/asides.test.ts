@@ -53,3 +53,10 @@ describe("urgency and fuel", () => {
     expect(read("runs on gasoline").machine.fuel).toBe("petrol");
   });
 });
+
+describe("work done in vain", () => {
+  it("came after the trouble, and is no work that may have brought it", () => {
+    expect(says("replaced the starter, no change")).toEqual(["recent-event=parts-replaced"]);
+    expect(says("replaced the starter last week")).toContain("recent-work=starter-work");
+  });
+});
