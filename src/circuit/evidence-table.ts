@@ -1,10 +1,9 @@
+import type { CircuitNetwork, TestPoint } from "../domain/circuit.ts";
 import type {
   CircuitEvidence,
-  CircuitNetwork,
   ReadingEvidence,
   StateEvidence,
-  TestPoint,
-} from "../domain/circuit.ts";
+} from "../domain/joint-likelihood.ts";
 import { litAfter, measuredAfter } from "./bank-acts.ts";
 import { afterKey, SYMPTOM } from "./block.ts";
 import { isSymptomObservation, placeKey, STATES, stepOf, symptomStates } from "./observe.ts";
@@ -22,6 +21,8 @@ const FAR = 7;
 /** Widest readings that can be meant: volts as a share of nominal, and amps. */
 const MOST_NOMINAL = 1.3;
 const MOST_AMPS = 1500;
+/** No reading is told more finely than this share of the range. */
+const LEAST_WINDOW = 0.005;
 
 /**
  * What the model's own roughness adds to a meter's error: volts are for a 12 V machine. Without it
@@ -97,7 +98,7 @@ function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): Ev
       const sigma = Math.hypot(meterError, roughness(network, point, value, chattering));
       if (value > high + FAR * sigma || value < low - FAR * sigma) continue;
       const inside = normalShare((high - value) / sigma) - normalShare((low - value) / sigma);
-      shares[bin] = (1 - BLUNDER) * inside + floor;
+      shares[bin] = (1 - doubtOf(evidence)) * inside + floor;
     }
     return shares;
   };
@@ -121,10 +122,17 @@ function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): Ev
 
 /** What a reading keeps even with a machine that cannot show it: it may be a blunder. */
 export function blunderFloor(network: CircuitNetwork, evidence: ReadingEvidence): number {
-  const { quantity } = testPointOf(network, evidence.observation);
-  const most = quantity === "amps" ? MOST_AMPS : MOST_NOMINAL * network.volts;
-  return BLUNDER * Math.min(1, Math.max(0.01, (evidence.high - evidence.low) / most));
+  return doubtOf(evidence) * evenChance(network, evidence);
 }
+
+/** P(the reading, were every value that a meter can show as likely). */
+export function evenChance(network: CircuitNetwork, { observation, low, high }: ReadingEvidence) {
+  const { quantity } = testPointOf(network, observation);
+  const most = quantity === "amps" ? MOST_AMPS : MOST_NOMINAL * network.volts;
+  return Math.min(1, Math.max(LEAST_WINDOW, (high - low) / most));
+}
+
+const doubtOf = ({ doubt }: ReadingEvidence): number => doubt ?? BLUNDER;
 
 export function testPointOf(network: CircuitNetwork, id: string): TestPoint {
   const point = network.testPoints.find((one) => one.id === id);

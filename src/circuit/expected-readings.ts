@@ -1,9 +1,5 @@
-import type {
-  CircuitEvidence,
-  JointLikelihood,
-  ReadingRange,
-  TestPoint,
-} from "../domain/circuit.ts";
+import type { TestPoint } from "../domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood, ReadingRange } from "../domain/joint-likelihood.ts";
 import { NOTHING_WRONG } from "./bank.ts";
 
 /** What a meter should show at one test point: on a sound machine, and with each leading cause. */

@@ -1,11 +1,12 @@
+import type { CircuitNetwork } from "../domain/circuit.ts";
 import type {
   CircuitEvidence,
-  CircuitNetwork,
   JointLikelihood,
   ReadingEvidence,
   ReadingRange,
-} from "../domain/circuit.ts";
+} from "../domain/joint-likelihood.ts";
 import { blunderFloor } from "./evidence-table.ts";
+import type { BestFits } from "./leave-out.ts";
 
 /** One item of evidence as a hypothesis sees it. */
 export interface ItemReason {
@@ -49,15 +50,11 @@ const BLUNDER_FACTOR = 5;
  */
 export function unexplained(
   network: CircuitNetwork,
-  joint: Pick<JointLikelihood, "logLikelihood">,
   evidence: readonly CircuitEvidence[],
+  { all, without }: BestFits,
 ): readonly ReadingEvidence[] {
-  const best = (items: readonly CircuitEvidence[]) => Math.max(...joint.logLikelihood(items));
-  const all = best(evidence);
   return evidence.filter((item, i): item is ReadingEvidence => {
     if (item.kind !== "reading") return false;
-    return (
-      all - best(evidence.toSpliced(i, 1)) < Math.log(BLUNDER_FACTOR * blunderFloor(network, item))
-    );
+    return all - (without[i] ?? 0) < Math.log(BLUNDER_FACTOR * blunderFloor(network, item));
   });
 }

@@ -1,4 +1,4 @@
-import type { Question, ReadingRange } from "../domain/circuit.ts";
+import type { Question, ReadingRange } from "../domain/joint-likelihood.ts";
 import {
   BIN_SHIFT,
   BINS,

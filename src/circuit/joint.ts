@@ -3,11 +3,12 @@ import type {
   JointLikelihood,
   Question,
   ReadingRange,
-} from "../domain/circuit.ts";
+} from "../domain/joint-likelihood.ts";
 import { afterKey, SYMPTOM } from "./block.ts";
-import { canWeigh, tabulate } from "./evidence-table.ts";
+import { canWeigh, evenChance, tabulate } from "./evidence-table.ts";
 import { unexplained } from "./explain.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
+import { bestFits } from "./leave-out.ts";
 import { isSymptomObservation, STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
 import {
   applyTable,
@@ -23,6 +24,9 @@ export interface WeighedBank {
   /** > 0; the weights of one joint likelihood sum to 1. */
   readonly weight: number;
 }
+
+/** A joint that opens and closes, two words for one noise: what no circuit model knows. Estimate. */
+const UNFORESEEN = 0.02;
 
 /** What a sum of weights may not fall below, so that its logarithm is a number. */
 const LEAST_SUM = 1e-290;
@@ -48,7 +52,9 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     statesOf: (observation) => STATES[observation] ?? [],
     weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
     logLikelihood,
-    unexplained: (evidence) => unexplained(first.bank.network, { logLikelihood }, evidence),
+    unexplained: (evidence) => unexplained(first.bank.network, evidence, bestFits(start, evidence)),
+    unforeseen: UNFORESEEN,
+    evenChance: (reading) => evenChance(first.bank.network, reading),
     placesOf: (testPoint) => otherPlacesOf(banks, testPoint),
     predictive: (evidence, question) => predict(weigh(evidence), question, tables),
     expected: (evidence, testPoint, wanted = hypotheses): readonly ReadingRange[] => {

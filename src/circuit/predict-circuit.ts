@@ -1,9 +1,5 @@
-import {
-  type CircuitNetwork,
-  CRANK_SYMPTOMS,
-  type CrankSymptom,
-  type ReadingRange,
-} from "../domain/circuit.ts";
+import { type CircuitNetwork, CRANK_SYMPTOMS, type CrankSymptom } from "../domain/circuit.ts";
+import type { ReadingRange } from "../domain/joint-likelihood.ts";
 import { openSimulator, simulateBlock } from "./bank.ts";
 import type { Block } from "./block.ts";
 import { expectedRange } from "./joint-readings.ts";

@@ -1,4 +1,5 @@
-import type { CircuitEvidence, CircuitNetwork, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitNetwork } from "../domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood } from "../domain/joint-likelihood.ts";
 import { STATES } from "./observe.ts";
 import { heldOutCases, type StudyRequest, type StudyScore, scoreCase, summarise } from "./study.ts";
 

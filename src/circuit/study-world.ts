@@ -1,4 +1,5 @@
-import type { CircuitEvidence, CircuitNetwork, Spread, TestPoint } from "../domain/circuit.ts";
+import type { CircuitNetwork, Spread, TestPoint } from "../domain/circuit.ts";
+import type { CircuitEvidence } from "../domain/joint-likelihood.ts";
 import type { Block } from "./block.ts";
 import { CHATTER_CODE, isSymptomObservation, STATES, stepOf, symptomStates } from "./observe.ts";
 import type { Random } from "./random.ts";

@@ -1,4 +1,5 @@
-import type { CircuitEvidence, CircuitNetwork, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitNetwork } from "../domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood } from "../domain/joint-likelihood.ts";
 import { hypothesesOf, openSimulator, simulateBlock, UNNOTICED_SHARE } from "./bank.ts";
 import type { Block } from "./block.ts";
 import { STATES } from "./observe.ts";

@@ -1,4 +1,4 @@
-import type { CircuitEvidence, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Simulator } from "./attempt.ts";
 import { simulateBlock } from "./bank.ts";
 import { type BankRequest, blockRequest } from "./bank-build.ts";

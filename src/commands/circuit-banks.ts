@@ -3,8 +3,9 @@ import { hypothesesOf, TEMPERATURE_BANDS, type TemperatureBand } from "../circui
 import { type BankRequest, bandsAt, STANDING_MACHINES, weighBanks } from "../circuit/bank-build.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import { createJoint } from "../circuit/joint.ts";
-import type { CircuitNetwork, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { MachineFacts, Report } from "../domain/evidence.ts";
+import type { JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { type BankBuilder, createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { type BankStore, openBankStore } from "../knowledge/bank-store.ts";

@@ -1,4 +1,4 @@
-import type { ReadingRange } from "../domain/circuit.ts";
+import type { ReadingRange } from "../domain/joint-likelihood.ts";
 import type { Ranked } from "./ranked.ts";
 
 const CAUSES = 8;

@@ -1,4 +1,4 @@
-import type { ReadingRange } from "../domain/circuit.ts";
+import type { ReadingRange } from "../domain/joint-likelihood.ts";
 
 /** What `rank` prints of one case, ids with the words beside them. */
 export interface Ranked {

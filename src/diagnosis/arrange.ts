@@ -1,9 +1,9 @@
 import type { ActDone, Evidence, Report } from "../domain/evidence.ts";
 import type { Observation } from "../domain/knowledge.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
-import { ON_START } from "../domain/vocabulary.ts";
+import { ON_START, type Reporter } from "../domain/vocabulary.ts";
 import { doneAct } from "./done-act.ts";
-import type { Model, Probes, Seen } from "./model.ts";
+import type { CompiledObservation, Measured, Measurements, Model, Seen } from "./model.ts";
 import { reportLikelihood } from "./report-likelihood.ts";
 
 /** What was seen at one stretch of time: group index → its reports. */
@@ -13,7 +13,7 @@ export interface Layer {
   readonly groups: ReadonlyMap<number, Seen>;
   /** How much likelier they were told because they come from the trouble; 1 where not named. */
   readonly unasked: ReadonlyMap<number, number>;
-  readonly probes: Probes;
+  readonly measured: Measurements;
 }
 
 /** Reports by stretch of time, and the acts between them, oldest first. */
@@ -72,7 +72,7 @@ function checkEpoch(id: string, epoch: number): void {
 export function arrange(model: Model, evidence: Evidence, volts: number): Arranged {
   const layers = new Map<number, Map<number, Map<string, Float64Array>>>();
   const unasked = new Map<number, Map<number, number>>();
-  const probes = new Map<number, Map<string, NonNullable<Report["probes"]>>>();
+  const measured = new Map<number, Map<string, readonly Measured[]>>();
   for (const { report, since } of standingReports(model, evidence)) {
     const observation = model.observations.get(report.observation);
     if (observation === undefined) continue;
@@ -88,9 +88,13 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
     }
     const seen = layer.get(observation.group) ?? new Map<string, Float64Array>();
     layer.set(observation.group, seen);
-    if (report.probes !== undefined) {
-      const told = probes.get(since) ?? new Map<string, NonNullable<Report["probes"]>>();
-      probes.set(since, told.set(report.observation, report.probes));
+    if (report.said.kind === "value" || report.probes !== undefined) {
+      const told = measured.get(since) ?? new Map<string, readonly Measured[]>();
+      const earlier = told.get(report.observation) ?? [];
+      measured.set(
+        since,
+        told.set(report.observation, [...earlier, measuredOf(report, observation)]),
+      );
     }
     const before = seen.get(report.observation);
     seen.set(
@@ -104,11 +108,30 @@ export function arrange(model: Model, evidence: Evidence, volts: number): Arrang
       .map(([epoch, groups]) => ({
         epoch,
         unasked: unasked.get(epoch) ?? new Map<number, number>(),
-        probes: probes.get(epoch) ?? new Map<string, NonNullable<Report["probes"]>>(),
+        measured: measured.get(epoch) ?? new Map<string, readonly Measured[]>(),
         groups: new Map([...groups].sort(([a], [b]) => a - b)),
       })),
     acts: [...evidence.acts].sort((a, b) => a.epoch - b.epoch),
   };
+}
+
+/** Only a number that was plainly told is taken as a number. */
+function measuredOf({ said, hedge, probes, reporter }: Report, of: CompiledObservation): Measured {
+  return {
+    ...(said.kind === "value" && hedge === 0 ? { value: said.value } : {}),
+    ...(probes === undefined ? {} : { probes }),
+    doubt: doubtOf(of, reporter),
+  };
+}
+
+/** One reading in a hundred is a mistake whoever takes it. Estimate. */
+const LEAST_DOUBT = 0.01;
+
+/** Chance that this reporter tells something else than what is, on average over the states. */
+export function doubtOf({ source }: CompiledObservation, reporter: Reporter): number {
+  const right = source.confusion[reporter].map((row, state) => row[state] ?? 0);
+  const mean = right.reduce((sum, value) => sum + value, 0) / Math.max(1, right.length);
+  return Math.max(LEAST_DOUBT, 1 - mean);
 }
 
 /**

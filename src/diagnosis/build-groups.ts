@@ -1,4 +1,4 @@
-import type { JointLikelihood } from "../domain/circuit.ts";
+import type { JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Knowledge, LatentGroup, Observation, Row } from "../domain/knowledge.ts";
 import { OutOfRange, UnknownId } from "../domain/result.ts";
 import { crankingStates, ON_START } from "../domain/vocabulary.ts";

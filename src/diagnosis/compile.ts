@@ -1,5 +1,5 @@
-import type { JointLikelihood } from "../domain/circuit.ts";
 import type { MachineFacts } from "../domain/evidence.ts";
+import type { JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Knowledge, Row } from "../domain/knowledge.ts";
 import type { Reporter } from "../domain/vocabulary.ts";
 import { buildGroups } from "./build-groups.ts";

@@ -16,7 +16,7 @@ export interface Term {
   readonly group: number;
   readonly seen: Seen;
   readonly weighed: SharedLikelihood;
-  /** P(these reports) by the prior over the known hypotheses. */
+  /** P(these reports) by the prior over the known hypotheses; more where readings contradict. */
   readonly predicted: number;
   /** P(these reports) if every state were equally likely. */
   readonly uniform: number;
@@ -41,9 +41,9 @@ interface At {
 export function weighTerm(model: Model, at: At, seen: Seen): Term {
   const group = groupAt(model, at.group);
   const gated = [...seen.keys()].filter((id) => conditionsOf(model, id).length > 0);
-  const probes = at.arranged.layers[at.layer]?.probes;
+  const measured = at.arranged.layers[at.layer]?.measured;
   const asked =
-    gated.length === 0 ? group.weigh(seen, probes) : weighGated(model, at, { seen, gated });
+    gated.length === 0 ? group.weigh(seen, measured) : weighGated(model, at, { seen, gated });
   const predicted = marginal(model, asked);
   const times = at.arranged.layers[at.layer]?.unasked.get(at.group) ?? 1;
   const weighed = toldUnasked(asked, predicted, times);
@@ -52,8 +52,8 @@ export function weighTerm(model: Model, at: At, seen: Seen): Term {
     group: at.group,
     seen,
     weighed,
-    predicted,
-    uniform: isCircumstance(model, seen) ? predicted : uniformOf(model, seen),
+    predicted: predicted * (asked.asElse?.lift ?? 1),
+    uniform: isCircumstance(model, seen) ? predicted : uniformOf(model, seen, asked.asElse?.even),
   };
 }
 
@@ -88,10 +88,12 @@ export function marginal(model: Model, weighed: SharedLikelihood): number {
   return sum / mass;
 }
 
-function uniformOf(model: Model, seen: Seen): number {
+function uniformOf(model: Model, seen: Seen, even?: ReadonlyMap<string, number>): number {
   let product = 1;
   for (const [id, likelihood] of seen) {
-    if (model.observations.get(id)?.isList === true) {
+    const known = even?.get(id);
+    if (known !== undefined) product *= known;
+    else if (model.observations.get(id)?.isList === true) {
       // Alike over the members: each is present as often as one of them in so many.
       const present = 2 / likelihood.length;
       for (let m = 0; m < likelihood.length; m += 2) {
@@ -115,10 +117,10 @@ function weighGated(
   split: { readonly seen: Seen; readonly gated: readonly string[] },
 ): SharedLikelihood {
   const group = groupAt(model, at.group);
-  const probes = at.arranged.layers[at.layer]?.probes;
-  const all = group.weigh(split.seen, probes);
+  const measured = at.arranged.layers[at.layer]?.measured;
+  const all = group.weigh(split.seen, measured);
   const openSeen = new Map([...split.seen].filter(([id]) => !split.gated.includes(id)));
-  const open = group.weigh(openSeen, probes);
+  const open = group.weigh(openSeen, measured);
   const gate = new Float64Array(model.hypotheses.count - 1).fill(1);
   const done = new Set<string>();
   for (const id of split.gated) {
@@ -130,7 +132,8 @@ function weighGated(
       narrow(gate, model, { condition, seen: inGroup ?? seenBefore(model, at, condition) });
     }
   }
-  return blend(model, { gate, all, open });
+  const { asElse } = all;
+  return { ...blend(model, { gate, all, open }), ...(asElse === undefined ? {} : { asElse }) };
 }
 
 /** Multiplies each hypothesis's gate by P(condition holds | hypothesis, what was seen of it). */

@@ -1,5 +1,5 @@
-import type { JointLikelihood, ReadingRange } from "../domain/circuit.ts";
 import type { Evidence } from "../domain/evidence.ts";
+import type { JointLikelihood, ReadingRange } from "../domain/joint-likelihood.ts";
 import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
 import { seenNow } from "./channel.ts";
 import { EvidenceTranslator, TURNS } from "./joint-evidence.ts";

@@ -2,7 +2,7 @@ import { firingStates, ON_START } from "../domain/vocabulary.ts";
 import { halves, insideOf, type JointContext, weighRows } from "./joint-context.ts";
 import { type JointEvidence, TURNS } from "./joint-evidence.ts";
 import { startLikelihood } from "./joint-start.ts";
-import { NOTHING_WRONG, type Passage, type Passed, type Seen } from "./model.ts";
+import { type Measurements, NOTHING_WRONG, type Passage, type Passed, type Seen } from "./model.ts";
 
 /**
  * What was seen before and after an act that changes the circuit, weighed on the same simulated
@@ -12,14 +12,18 @@ import { NOTHING_WRONG, type Passage, type Passed, type Seen } from "./model.ts"
  */
 export function passThrough(context: JointContext, passage: Passage): Passed {
   const { entries, firing } = context;
-  const { act, doneWell, probes } = passage;
+  const { act, doneWell, measured } = passage;
   const before = insideOf(context, passage.before);
   const after = insideOf(context, passage.after);
   const both = merge(before, after);
-  const sides = halves(context, before, probes);
+  const sides = halves(context, before, measured);
   const joined = (turning: boolean): Sides => {
     const said = crankingSaid(context, after, turning);
-    const items = context.translator.translateAfter(act, after, said);
+    const items = context.translator.translateAfter(
+      act,
+      { seen: after, measured: passage.measuredAfter },
+      said,
+    );
     return { stays: sides.stays && append(sides.stays, items), turns: append(sides.turns, items) };
   };
   const firedBefore = startLikelihood(firing, before);
@@ -27,7 +31,11 @@ export function passThrough(context: JointContext, passage: Passage): Passed {
   const found = summed(context, sides, firedBefore);
   const still = summed(context, joined(false), firedBefore);
   const cranks = summed(context, joined(true), firedBefore);
-  const undone = summed(context, halves(context, both, probes), startLikelihood(firing, both));
+  const undone = summed(
+    context,
+    halves(context, both, mergeMeasured(measured, passage.measuredAfter)),
+    startLikelihood(firing, both),
+  );
   const beyond = new Map([...passage.after].filter(([id]) => !context.joint.observations.has(id)));
   const rest = weighRows(context.rows, beyond, entries.length);
   const inside = Uint8Array.from(entries, (entry, h) => (entry < 0 ? 0 : insideBits(context, h)));
@@ -86,6 +94,12 @@ function merge(before: Seen, after: Seen): Seen {
       earlier === undefined ? likelihood : likelihood.map((v, s) => v * (earlier[s] ?? 1)),
     );
   }
+  return both;
+}
+
+function mergeMeasured(before: Measurements, after: Measurements): Measurements {
+  const both = new Map(before);
+  for (const [id, readings] of after) both.set(id, [...(both.get(id) ?? []), ...readings]);
   return both;
 }
 

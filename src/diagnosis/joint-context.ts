@@ -1,9 +1,9 @@
-import type { JointLikelihood } from "../domain/circuit.ts";
+import type { JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Fault, Knowledge } from "../domain/knowledge.ts";
 import { crankingStates, firingStates, ON_START } from "../domain/vocabulary.ts";
-import { EvidenceTranslator, type JointEvidence, TURNS } from "./joint-evidence.ts";
+import { EvidenceTranslator, type JointEvidence, TURNS, unforeseen } from "./joint-evidence.ts";
 import { type Firing, firingOf } from "./joint-start.ts";
-import type { EvidenceGroup, Hypotheses, Probes, Seen } from "./model.ts";
+import type { EvidenceGroup, Hypotheses, Measurements, Seen } from "./model.ts";
 
 /** A fault lets the engine turn as if nothing were wrong with the circuit from this chance on. */
 const TRANSPARENT = 0.98;
@@ -77,14 +77,19 @@ export function insideOf({ joint }: JointContext, seen: Seen): Seen {
 }
 
 /** Splits the evidence by whether the engine turns: the likelihood is the sum of the two. */
-export function halves({ translator, knowledge }: JointContext, seen: Seen, probes?: Probes) {
+export function halves(
+  { translator, knowledge, joint }: JointContext,
+  seen: Seen,
+  measured?: Measurements,
+) {
   const translate = (onStart: Readonly<Record<string, number>> | null) =>
-    translator.translate(seen, onStart, probes);
+    translator.translate(seen, onStart, measured);
   const reported = seen.get(ON_START);
   if (reported === undefined) return { stays: null, turns: translate(null) };
   const states = knowledge.observations.get(ON_START)?.states ?? [];
+  const chances = unforeseen(joint, reported);
   const cranking = states.flatMap((state, s) =>
-    firingStates.some((firing) => firing === state.id) ? [] : [[state.id, reported[s] ?? 0]],
+    firingStates.some((firing) => firing === state.id) ? [] : [[state.id, chances[s] ?? 0]],
   );
   return {
     stays: translate({ ...Object.fromEntries(cranking), [TURNS]: 0 }),

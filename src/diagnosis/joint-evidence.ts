@@ -1,8 +1,14 @@
-import type { CircuitAct, CircuitEvidence, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitAct } from "../domain/circuit.ts";
 import type { Report } from "../domain/evidence.ts";
+import type {
+  CircuitEvidence,
+  JointLikelihood,
+  ReadingEvidence,
+} from "../domain/joint-likelihood.ts";
 import type { Observation } from "../domain/knowledge.ts";
 import { crankingStates, ON_START } from "../domain/vocabulary.ts";
-import type { Probes, Seen } from "./model.ts";
+import type { Measurements, Seen } from "./model.ts";
+import { placesOf, readingItems } from "./reading-item.ts";
 
 /** The cranking state in which the engine turns, as simulated circuits name it. */
 export const TURNS = crankingStates[crankingStates.length - 1] ?? "turns";
@@ -13,15 +19,10 @@ const BAND_VOLTS = 12;
 /** Far beyond every reading: the open end of a band. */
 const OPEN_END = 1e4;
 
-/**
- * What people mean who were asked and cannot say: post or clamp. Most hold the probes on what lies
- * open, and the clamp covers much of the post. Estimate.
- */
-export const PLACES_UNKNOWN: Readonly<Record<string, number>> = { post: 0.6, clamp: 0.4 };
-
-/** Chance of each place the probes were, as simulated machines know it. */
-export function placesOf(probes: NonNullable<Report["probes"]>): Readonly<Record<string, number>> {
-  return probes === "unknown" ? PLACES_UNKNOWN : { [probes]: 1 };
+/** P(report | simulated state): now and then the real machine shows any other state. */
+export function unforeseen(joint: JointLikelihood, likelihood: Float64Array): Float64Array {
+  const mean = likelihood.reduce((sum, value) => sum + value, 0) / likelihood.length;
+  return likelihood.map((value) => (1 - joint.unforeseen) * value + joint.unforeseen * mean);
 }
 
 /** Reports as simulated machines can weigh them. */
@@ -54,10 +55,13 @@ export class EvidenceTranslator {
    */
   translateAfter(
     act: CircuitAct,
-    seen: Seen,
+    { seen, measured }: { readonly seen: Seen; readonly measured: Measurements },
     onStart: Readonly<Record<string, number>>,
   ): JointEvidence {
-    const found = this.translate(seen, onStart).items.map((item) => ({ ...item, after: act }));
+    const found = this.translate(seen, onStart, measured).items.map((item) => ({
+      ...item,
+      after: act,
+    }));
     const items = found
       .filter((item) => this.#joint.weighs(item))
       .map((item) => ({ item: this.#same(item), key: JSON.stringify(item) }));
@@ -79,7 +83,7 @@ export class EvidenceTranslator {
   translate(
     seen: Seen,
     onStart: Readonly<Record<string, number>> | null,
-    probes?: Probes,
+    measured?: Measurements,
   ): JointEvidence {
     const items: CircuitEvidence[] = [];
     const keys: string[] = [];
@@ -89,7 +93,10 @@ export class EvidenceTranslator {
       keys.push(JSON.stringify(item));
     };
     for (const [id, likelihood] of [...seen].sort(([a], [b]) => (a < b ? -1 : 1))) {
-      if (id !== ON_START) add(this.#item(id, likelihood, probes?.get(id)));
+      if (id === ON_START) continue;
+      const readings = this.readings(id, measured);
+      if (readings.length > 0) for (const reading of readings) add(reading);
+      else add(this.#item(id, likelihood, measured?.get(id)?.at(-1)?.probes));
     }
     if (onStart !== null) add({ kind: "state", observation: ON_START, weights: onStart });
     return { items, key: keys.join("|") };
@@ -99,8 +106,9 @@ export class EvidenceTranslator {
     const observation = this.#observations.get(id);
     if (observation === undefined || !this.#joint.observations.has(id)) return null;
     if (this.#joint.statesOf(id).length > 0) {
+      const chances = unforeseen(this.#joint, likelihood);
       const weights = Object.fromEntries(
-        observation.states.map((state, s) => [state.id, Math.min(1, likelihood[s] ?? 0)]),
+        observation.states.map((state, s) => [state.id, Math.min(1, chances[s] ?? 0)]),
       );
       return { kind: "state", observation: id, weights };
     }
@@ -115,6 +123,13 @@ export class EvidenceTranslator {
       meterError: observation.meterError?.absolute ?? 0,
       ...(probes === undefined ? {} : { places: placesOf(probes) }),
     };
+  }
+
+  /** The readings of a test point whose numbers are known. */
+  readings(id: string, measured: Measurements | undefined): readonly ReadingEvidence[] {
+    const observation = this.#observations.get(id);
+    if (observation === undefined || !this.#joint.observations.has(id)) return [];
+    return this.#joint.statesOf(id).length > 0 ? [] : readingItems(observation, measured);
   }
 
   /** Inner edges of a reading's bands, in volts of this machine. */

@@ -10,7 +10,8 @@ import {
 } from "./joint-context.ts";
 import { TURNS } from "./joint-evidence.ts";
 import { startLikelihood } from "./joint-start.ts";
-import type { EvidenceGroup, Probes, Seen, SharedLikelihood, SharedRows } from "./model.ts";
+import type { EvidenceGroup, Measurements, Seen, SharedLikelihood, SharedRows } from "./model.ts";
+import { mistakenReadings } from "./reading-item.ts";
 
 /**
  * Observations whose joint likelihood comes from simulated machines. Each hypothesis is looked up
@@ -24,20 +25,20 @@ export function createJointGroup(parts: JointParts): EvidenceGroup {
   return {
     id: `circuit ${[...joint.observations].join(" ")}`,
     observations: rows.flatMap((group) => group.observations),
-    weigh: (seen, probes) => weighJoint(context, seen, probes),
+    weigh: (seen, measured) => weighJoint(context, seen, measured),
     predict: (seen, observation) => predictJoint(context, seen, observation),
     passThrough: (passage) => passThrough(context, passage),
   };
 }
 
-function weighJoint(context: JointContext, seen: Seen, probes?: Probes): SharedLikelihood {
+function weighJoint(context: JointContext, seen: Seen, measured?: Measurements): SharedLikelihood {
   const { entries, likelihood, joint, rows } = context;
   const byRows = weighRows(rows, seen, entries.length);
   const inside = insideOf(context, seen);
   const outside = new Map([...seen].filter(([id]) => !joint.observations.has(id)));
   if (inside.size === 0) return { rowOf: identity(entries.length), like: byRows };
   const rest = weighRows(rows, outside, entries.length);
-  const { stays, turns } = halves(context, inside, probes);
+  const { stays, turns } = halves(context, inside, measured);
   const stay = stays === null ? null : likelihood(stays);
   const turn = likelihood(turns);
   const fires = startLikelihood(context.firing, inside);
@@ -47,7 +48,33 @@ function weighJoint(context: JointContext, seen: Seen, probes?: Probes): SharedL
     const whole = (stay?.[entry] ?? 0) + (turn[entry] ?? 0) * (fires[h] ?? 1);
     return whole * (rest[h] ?? 1);
   });
-  return { rowOf: identity(entries.length), like };
+  return { rowOf: identity(entries.length), like, ...elseOf(context, inside, measured) };
+}
+
+/**
+ * "Something else" predicts a reading that no machine can show together with the others half as
+ * every value alike, known faults only as a mistake.
+ */
+function elseOf(
+  { joint, translator }: JointContext,
+  inside: Seen,
+  measured?: Measurements,
+): Pick<SharedLikelihood, "asElse"> {
+  const told = [...inside.keys()].map((id) => [id, translator.readings(id, measured)] as const);
+  const numbers = told.filter(([, readings]) => readings.length > 0);
+  if (numbers.length === 0) return {};
+  const even = new Map(
+    numbers.map(([id, readings]) => [
+      id,
+      readings.reduce((product, reading) => product * joint.evenChance(reading), 1),
+    ]),
+  );
+  const mistaken = mistakenReadings(
+    joint,
+    numbers.flatMap(([, readings]) => readings),
+  );
+  const lift = mistaken.reduce((product, { doubt = 1 }) => product * ((1 + 1 / doubt) / 2), 1);
+  return { asElse: { even, lift } };
 }
 
 function identity(count: number): Int32Array {

@@ -1,5 +1,6 @@
-import type { CircuitAct, JointLikelihood } from "../domain/circuit.ts";
+import type { CircuitAct } from "../domain/circuit.ts";
 import type { MachineFacts, Report } from "../domain/evidence.ts";
+import type { JointLikelihood } from "../domain/joint-likelihood.ts";
 import type { Knowledge, Observation } from "../domain/knowledge.ts";
 import type { FaultRepair } from "./fault-repair.ts";
 
@@ -33,6 +34,13 @@ export interface SharedRows {
 export interface SharedLikelihood {
   readonly rowOf: Int32Array;
   readonly like: Float64Array;
+  /** What "something else" makes of it, where the group knows better than by its states alone. */
+  readonly asElse?: {
+    /** P(reading), were every value as likely as any other, by observation. */
+    readonly even: ReadonlyMap<string, number>;
+    /** How much likelier it is than under known faults that readings contradict each other. */
+    readonly lift: number;
+  };
 }
 
 /**
@@ -41,8 +49,18 @@ export interface SharedLikelihood {
  */
 export type Seen = ReadonlyMap<string, Float64Array>;
 
-/** Where the probes were, by observation, where that was told. */
-export type Probes = ReadonlyMap<string, NonNullable<Report["probes"]>>;
+/** One reading as it was told. */
+export interface Measured {
+  /** In the observation's unit; absent where only a band is certain. */
+  readonly value?: number;
+  /** Where the probes were, where that was told. */
+  readonly probes?: NonNullable<Report["probes"]>;
+  /** Chance that this reporter measures something else altogether, in [0, 1]. */
+  readonly doubt: number;
+}
+
+/** The readings of a stretch of time, by observation; each has at least one. */
+export type Measurements = ReadonlyMap<string, readonly Measured[]>;
 
 /** One act that changes a simulated circuit, with what was seen of its group before and after. */
 export interface Passage {
@@ -50,8 +68,9 @@ export interface Passage {
   /** How often the act is done well enough to change what it should; else nothing changes. */
   readonly doneWell: number;
   readonly before: Seen;
-  readonly probes: Probes;
+  readonly measured: Measurements;
   readonly after: Seen;
+  readonly measuredAfter: Measurements;
 }
 
 /** What a passage says of each known hypothesis. */
@@ -70,8 +89,8 @@ export interface Passed {
 export interface EvidenceGroup {
   readonly id: string;
   readonly observations: readonly string[];
-  /** P(reports | hypothesis), jointly over the group; rows make nothing of the probes' places. */
-  weigh(seen: Seen, probes?: Probes): SharedLikelihood;
+  /** P(reports | hypothesis), jointly over the group; rows make nothing of numbers and probes. */
+  weigh(seen: Seen, measured?: Measurements): SharedLikelihood;
   /** Reports from both sides of an act, weighed on the same machines; circuits alone can. */
   passThrough?(passage: Passage): Passed;
   /** P(true state of the observation | hypothesis, what was seen of the group); rows sum to 1. */

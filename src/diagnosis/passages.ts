@@ -2,7 +2,7 @@ import type { CircuitAct } from "../domain/circuit.ts";
 import type { ActDone } from "../domain/evidence.ts";
 import type { Arranged } from "./arrange.ts";
 import { doneAct } from "./done-act.ts";
-import { type Model, NOTHING_SEEN, type Passed, type Probes, type Seen } from "./model.ts";
+import { type Measured, type Model, NOTHING_SEEN, type Passage, type Passed } from "./model.ts";
 
 /** An act that changes a simulated circuit, and what its group says through it. */
 export interface CircuitPassage {
@@ -28,10 +28,11 @@ export function passagesOf(model: Model, arranged: Arranged): readonly CircuitPa
       const { inCircuit: act, ...rest } = doneAct(model.knowledge, done);
       if (act === undefined || done.epoch > first) return [];
       const found = asFound(model, arranged, { group: index, before: done.epoch });
-      const after = arranged.layers.find(({ epoch }) => epoch === done.epoch)?.groups.get(index);
+      const layer = arranged.layers.find(({ epoch }) => epoch === done.epoch);
       const passed = group.passThrough?.({
         ...{ act, doneWell: doneWell(rest), ...found },
-        after: after ?? NOTHING_SEEN,
+        after: layer?.groups.get(index) ?? NOTHING_SEEN,
+        measuredAfter: layer?.measured ?? new Map(),
       });
       return passed === undefined ? [] : [{ epoch: done.epoch, group: index, passed }];
     });
@@ -54,7 +55,7 @@ function asFound(
   model: Model,
   arranged: Arranged,
   of: { readonly group: number; readonly before: number },
-): { readonly before: Seen; readonly probes: Probes } {
+): Pick<Passage, "before" | "measured"> {
   const changed = new Set(
     arranged.acts
       .filter((done) => doneAct(model.knowledge, done).inCircuit !== undefined)
@@ -69,5 +70,9 @@ function asFound(
       before.set(id, told ?? likelihood);
     }
   }
-  return { before, probes: new Map(layers.flatMap(({ probes }) => [...probes])) };
+  const measured = new Map<string, readonly Measured[]>();
+  for (const [id, readings] of layers.flatMap((layer) => [...layer.measured])) {
+    measured.set(id, [...(measured.get(id) ?? []), ...readings]);
+  }
+  return { before, measured };
 }

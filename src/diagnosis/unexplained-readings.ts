@@ -1,14 +1,9 @@
-import type { ReadingEvidence } from "../domain/circuit.ts";
 import type { Evidence, Report } from "../domain/evidence.ts";
+import type { ReadingEvidence } from "../domain/joint-likelihood.ts";
 import type { UnexplainedReading } from "../domain/triage.ts";
-import { standingReports } from "./arrange.ts";
-import { PLACES_UNKNOWN, placesOf } from "./joint-evidence.ts";
+import { doubtOf, standingReports } from "./arrange.ts";
 import type { Model } from "./model.ts";
-
-/** Half the last digit that people read off and tell, as a share of what is read. */
-const READ_OFF = 0.01;
-/** The same at least: half a tenth of a volt, or of an amp. */
-const READ_OFF_LEAST = 0.05;
+import { readingItem } from "./reading-item.ts";
 
 interface Measured {
   readonly report: Report;
@@ -50,16 +45,14 @@ function oddOnes(model: Model, together: readonly Measured[]): UnexplainedReadin
   });
 }
 
+/** A reading of which nobody said where the probes were may have been taken at either place. */
 function itemOf(model: Model, report: Report): ReadingEvidence | null {
-  const { said, observation, probes } = report;
-  if (said.kind !== "value" || report.hedge === 1) return null;
-  const half = Math.max(READ_OFF_LEAST, READ_OFF * Math.abs(said.value));
-  return {
-    kind: "reading",
-    observation,
-    low: said.value - half,
-    high: said.value + half,
-    meterError: model.observations.get(observation)?.source.meterError?.absolute ?? 0,
-    places: probes === undefined ? PLACES_UNKNOWN : placesOf(probes),
-  };
+  const { said, observation, probes = "unknown", reporter } = report;
+  const known = model.observations.get(observation);
+  if (said.kind !== "value" || report.hedge === 1 || known === undefined) return null;
+  return readingItem(known.source, {
+    value: said.value,
+    probes,
+    doubt: doubtOf(known, reporter),
+  });
 }

@@ -1,7 +1,7 @@
 import type { Asking } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
-import type { ReadingRange } from "../domain/circuit.ts";
 import type { Line } from "../domain/effects.ts";
+import type { ReadingRange } from "../domain/joint-likelihood.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";

@@ -1,6 +1,6 @@
 import type { CaseState } from "../domain/case-state.ts";
-import type { ReadingRange } from "../domain/circuit.ts";
 import type { Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { ReadingRange } from "../domain/joint-likelihood.ts";
 import { type Knowledge, type Observation, wordKey } from "../domain/knowledge.ts";
 import type { CauseBar, CausesCard, CircuitCard, CircuitWish } from "../domain/paper.ts";
 import type { Triage } from "../domain/triage.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { createJoint } from "../../src/circuit/joint.ts";
-import type { CircuitAct, CircuitEvidence } from "../../src/domain/circuit.ts";
+import type { CircuitAct } from "../../src/domain/circuit.ts";
+import type { CircuitEvidence } from "../../src/domain/joint-likelihood.ts";
 import { circuitShares } from "../helpers/circuit-priors.ts";
 import { circuitNamed, posterior, read, smallBank, told } from "../helpers/circuits.ts";
 

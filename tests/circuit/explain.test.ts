@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { explainItems, unexplained } from "../../src/circuit/explain.ts";
+import { explainItems } from "../../src/circuit/explain.ts";
 import { createJoint } from "../../src/circuit/joint.ts";
 import { circuitNamed, read, smallBank, told } from "../helpers/circuits.ts";
 
@@ -37,18 +37,31 @@ describe("explanations", () => {
 
   it("name a reading that no machine can show", () => {
     const wild = read("battery-rest-volts", 48);
-    expect(unexplained(circuit, joint, [evidence[0] ?? wild, wild])).toEqual([wild]);
+    expect(joint.unexplained([evidence[0] ?? wild, wild])).toEqual([wild]);
   });
 
   it("name readings that contradict each other: 13 V at the starter with 6 V at the post", () => {
     const starter = read("starter-start-volts", 13);
     const post = read("battery-start-volts", 6);
-    const found = unexplained(circuit, joint, [post, starter]);
+    const found = joint.unexplained([post, starter]);
     expect(found).toContain(starter);
+    expect(joint.logLikelihood([post, starter]).every(Number.isFinite)).toBe(true);
+  });
+
+  it("expect of every reading alike no more than its share of what a meter can show", () => {
+    const narrow = { ...read("battery-rest-volts", 12.6), low: 12.55, high: 12.65 };
+    const band = { ...read("battery-rest-volts", 12.6), low: 12.4, high: 13.2 };
+    expect(joint.evenChance(narrow)).toBeLessThan(joint.evenChance(band));
+    // Ten readings of a tenth of a volt are as likely as the volt that they make up.
+    expect(10 * joint.evenChance(narrow)).toBeCloseTo(
+      joint.evenChance({ ...band, low: 12, high: 13 }),
+      9,
+    );
+    expect(joint.evenChance({ ...band, low: -1e4, high: 1e4 })).toBe(1);
   });
 
   it("name nothing where all is in order", () => {
-    expect(unexplained(circuit, joint, evidence)).toEqual([]);
+    expect(joint.unexplained(evidence)).toEqual([]);
   });
 
   it("refuse a hypothesis that is not there", () => {

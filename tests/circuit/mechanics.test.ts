@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { createJoint } from "../../src/circuit/joint.ts";
-import type { CircuitEvidence, JointLikelihood } from "../../src/domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood } from "../../src/domain/joint-likelihood.ts";
 import { circuitPriors, circuitShares } from "../helpers/circuit-priors.ts";
 import { circuitNamed, posterior, read, smallBank, told } from "../helpers/circuits.ts";
 

@@ -2,8 +2,12 @@ import { describe, expect, it } from "vitest";
 import { updateBelief } from "../../src/diagnosis/belief.ts";
 import { channelOf, seenNow } from "../../src/diagnosis/channel.ts";
 import { compileModel } from "../../src/diagnosis/compile.ts";
-import type { CircuitEvidence, JointLikelihood, Question } from "../../src/domain/circuit.ts";
 import type { Evidence } from "../../src/domain/evidence.ts";
+import type {
+  CircuitEvidence,
+  JointLikelihood,
+  Question,
+} from "../../src/domain/joint-likelihood.ts";
 import {
   crankingRow,
   firingRow,
@@ -106,6 +110,8 @@ function rowsAsCircuit(): JointLikelihood {
     expected: () => [],
     effectiveMachines: () => new Float64Array(3),
     unexplained: () => [],
+    evenChance: () => 0.5,
+    unforeseen: 0,
     placesOf: () => [],
     noticed: new Float64Array(3).fill(1),
   };

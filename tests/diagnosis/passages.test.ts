@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { updateBelief } from "../../src/diagnosis/belief.ts";
 import { compileModel } from "../../src/diagnosis/compile.ts";
-import type { CircuitEvidence, JointLikelihood } from "../../src/domain/circuit.ts";
 import type { ActDone, Evidence } from "../../src/domain/evidence.ts";
+import type { CircuitEvidence, JointLikelihood } from "../../src/domain/joint-likelihood.ts";
 import {
   crankingRow,
   firingRow,
@@ -66,6 +66,8 @@ const circuit: JointLikelihood = {
   expected: () => [],
   effectiveMachines: () => new Float64Array(names.length),
   unexplained: () => [],
+  evenChance: () => 0.5,
+  unforeseen: 0,
   placesOf: () => [],
   noticed: new Float64Array(names.length).fill(1),
 };

@@ -21,6 +21,10 @@ function measured(observation: string, value: number, probes?: Report["probes"])
 const odd = (...reports: Report[]) =>
   unexplainedReadings(model, { reports, acts: [] }).map(({ observation }) => observation);
 
+function somethingElse(...reports: Report[]): number {
+  return updateBelief(model, { reports, acts: [] }).probability.at(-1) ?? Number.NaN;
+}
+
 describe("readings that go with no machine", () => {
   it("are named where they cannot be: 48 V on a 12 V machine", () => {
     expect(odd(measured("battery-rest-volts", 48))).toEqual(["battery-rest-volts"]);
@@ -59,6 +63,22 @@ describe("readings that go with no machine", () => {
     const { probability } = updateBelief(model, { reports, acts: [] });
     expect(probability.every((chance) => chance >= 0 && chance <= 1)).toBe(true);
     expect(probability.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 9);
+  });
+
+  it("lift something else: what is simulated here is not that machine", () => {
+    const before = somethingElse(measured("battery-rest-volts", 12.6));
+    expect(somethingElse(measured("battery-rest-volts", 48))).toBeGreaterThan(3 * before);
+    const post = measured("battery-start-volts", 6, "post");
+    const fitting = somethingElse(post, measured("starter-start-volts", 5.5));
+    const against = somethingElse(post, measured("starter-start-volts", 13));
+    expect(against).toBeGreaterThan(3 * fitting);
+  });
+
+  it("lift something else less where the one who measured errs more often", () => {
+    const wild = measured("battery-rest-volts", 48);
+    const said = somethingElse({ ...wild, reporter: "operator" });
+    expect(said).toBeLessThan(somethingElse(wild));
+    expect(said).toBeGreaterThan(somethingElse(measured("battery-rest-volts", 12.6)));
   });
 });
 

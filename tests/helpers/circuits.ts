@@ -5,12 +5,8 @@ import { bankHypotheses, blockRequest } from "../../src/circuit/bank-build.ts";
 import { middleMachine } from "../../src/circuit/machine.ts";
 import { STATES } from "../../src/circuit/observe.ts";
 import { type StandingBank, standBank } from "../../src/circuit/standing-bank.ts";
-import type {
-  CircuitAct,
-  CircuitEvidence,
-  CircuitNetwork,
-  JointLikelihood,
-} from "../../src/domain/circuit.ts";
+import type { CircuitAct, CircuitNetwork } from "../../src/domain/circuit.ts";
+import type { CircuitEvidence, JointLikelihood } from "../../src/domain/joint-likelihood.ts";
 import { loadCircuits } from "../../src/knowledge/circuit-files.ts";
 
 const { circuits: all } = loadCircuits(process.cwd());

@@ -94,7 +94,6 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/circuit/coils.ts": "tests/circuit/attempt.test.ts",
   "src/circuit/evidence-table.ts": "tests/circuit/joint.test.ts",
   "src/circuit/joint-readings.ts": "tests/circuit/joint.test.ts",
-  "src/circuit/leave-out.ts": "tests/circuit/explain.test.ts",
   "src/circuit/machine.ts": "tests/circuit/electrics.test.ts",
   "src/circuit/predict-circuit.ts": "tests/circuit/limits.test.ts",
   "src/circuit/resistance.ts": "tests/circuit/electrics.test.ts",
