@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { causeGroups } from "../src/domain/vocabulary.ts";
 import { workshop } from "./helpers/dialog.ts";
-import { playCall } from "./helpers/golden-call.ts";
+import { playCall, unsafe } from "./helpers/golden-call.ts";
 
 const HOME = "tests/golden";
 
@@ -67,17 +67,52 @@ describe.each(calls)("the call %s", (name) => {
     expect(one.groups, one.afterVisit.slice(0, 3).join(", ")).toContain(one.afterVisit[0]);
   });
 
-  it("asks no more than it may, and nothing that it must not", () => {
+  it("asks no more than it may", () => {
     expect(one.questions.length).toBeLessThanOrEqual(must.questions);
-    for (const id of must.never) expect(one.questions).not.toContain(id);
   });
 
-  it("shows the warnings it must, and sees the danger in the first message", () => {
-    for (const id of must.shows) {
-      expect(workshop.knowledge.hazards.has(id), id).toBe(true);
-      expect(one.warnings).toContain(id);
-    }
+  it("shows the warnings it must, and advises nothing that it must not", () => {
+    const { hazards, checks, acts } = workshop.knowledge;
+    for (const id of [...must.shows, ...must.visit]) expect(hazards.has(id), id).toBe(true);
+    for (const id of must.never) expect(checks.has(id) || acts.has(id), id).toBe(true);
+    expect(unsafe(one)).toEqual([]);
+    // Whoever is sent to the machine is told how; only talk goes without.
+    if (one.warnings.length > 0) expect(must.shows.length).toBeGreaterThan(0);
+  });
+
+  it("sees the danger in the first message", () => {
     if (must.flag !== undefined) expect(one.flags).toContain(must.flag);
     else expect(one.flags).toEqual([]);
   });
+});
+
+describe("the test of warnings and forbidden advice", () => {
+  const [some] = played.values();
+  if (some === undefined) throw new Error("no calls");
+  const must = { ...some.call.must, shows: [], visit: [], never: ["see-spark"] };
+  const clean = { ...some, call: { ...some.call, must }, advice: ["Never bridge the starter."] };
+
+  it("finds nothing where nothing is wrong", () => expect(unsafe(clean)).toEqual([]));
+
+  it("finds a warning left out, for the operator and on the plan", () => {
+    const asks = { ...must, shows: ["engine-fumes"], visit: ["battery-gas"] };
+    const silent = { ...clean, call: { ...some.call, must: asks }, warnings: [], planWarnings: [] };
+    expect(unsafe(silent)).toEqual(["engine-fumes is not shown", "battery-gas is not on the plan"]);
+  });
+
+  it("finds a question that must not be put", () =>
+    expect(unsafe({ ...clean, questions: ["story", "see-spark"] })).toEqual([
+      "see-spark was asked",
+    ]));
+
+  it.each([
+    "Bridge the solenoid with a screwdriver.",
+    "Unplug the seat switch and try again.",
+    "Feel for a leak along the pipe.",
+    "Spray a little starting fluid and preheat.",
+    "Run it indoors for a minute.",
+    "Jump a frozen battery slowly.",
+  ])("finds forbidden advice: %s", (text) =>
+    expect(unsafe({ ...clean, advice: [text] }).length).toBe(1),
+  );
 });
