@@ -1,10 +1,13 @@
 import type { Phrases } from "../domain/phrases.ts";
 import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
+import { cutClauses } from "./clauses.ts";
 import { compileLanguage } from "./grammar.ts";
 import { createLabelReader, isAfterwards, type LabelReader } from "./labels.ts";
 import { createKindMatcher, withNames } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
+import { tokenise } from "./tokens.ts";
+import { tellsOutcome, withoutSettings } from "./trials.ts";
 import { type Compiled, type UnderstandInput, understand } from "./understand.ts";
 
 interface Labelled extends Compiled {
@@ -54,11 +57,22 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const whole = understand(given === undefined ? text : `${given} ${text}`, one, input);
   const full = { ...whole, afterwards: isAfterwards(label, one.language) };
   const observation = one.labelOf(label);
+  const said = given === undefined ? withoutLabel(text, inText) : text;
+  if (observation === null) {
+    const end = given === undefined ? (inText?.[0].length ?? 0) : given.length;
+    const isList = (id: string): boolean => input.model.observations.get(id)?.kind === "list";
+    return isOutcome(said, one) ? withoutSettings(full, end, isList) : full;
+  }
   // What was done and what came of it may stand on both sides of the colon.
-  if (observation === null || full.acts.length > 0) return full;
+  if (full.acts.length > 0) return full;
   const options = { ...input.options, expecting: { observation } };
-  const answered = understand(withoutLabel(text, inText), one, { ...input, options });
+  const answered = understand(said, one, { ...input, options });
   return isAbout(answered, observation) ? answered : full;
+}
+
+function isOutcome(said: string, { language }: Labelled): boolean {
+  const tokens = language.lexicon.tokens(tokenise(said));
+  return tellsOutcome(cutClauses(tokens, language.words), language);
 }
 
 function labelIn(text: string): RegExpExecArray | null {
