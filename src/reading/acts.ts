@@ -79,7 +79,9 @@ function thingsDone(text: Clauses, { language, replaced }: ActWords): readonly D
     const act = language.phrases.repairs.get(owner.id);
     return act === undefined ? [] : [{ act, isRepair: true, from, to }];
   });
-  return [...acts, ...repairs].sort((a, b) => a.from - b.from);
+  const isTold = (repair: Done): boolean =>
+    acts.some((one) => one.act === repair.act && overlaps(one, repair));
+  return [...acts, ...repairs.filter((one) => !isTold(one))].sort((a, b) => a.from - b.from);
 }
 
 interface Found {

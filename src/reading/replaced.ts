@@ -45,13 +45,13 @@ export interface ReplacedInput {
   readonly language: Language;
   readonly model: ReaderModel;
   readonly scopes: Scopes;
-  /** True for a part that was replaced because of the trouble, and did not cure it. */
-  readonly isVain: (part: Match<Aside>) => boolean;
+  /** True for a part that was replaced because of the trouble, in vain or not. */
+  readonly isAfter: (part: Match<Aside>) => boolean;
 }
 
 /**
- * What it answers that parts were replaced; each claim once, however many parts say it. Work done
- * in vain came after the trouble: it is no work that may have brought it.
+ * What it answers that parts were replaced; each claim once, however many parts say it. Work with
+ * an outcome came after the trouble: it is no work that may have brought it.
  */
 export function replacedReadings(
   text: Clauses,
@@ -63,7 +63,7 @@ export function replacedReadings(
   for (const part of parts) {
     const { hedge, source } = input.scopes.of(part.from);
     const told = { probability: SURE_OF_REPLACED, hedge, source, span: spanOf(text, part) };
-    for (const id of input.isVain(part) ? [ANY] : [ANY, part.owner.id]) {
+    for (const id of input.isAfter(part) ? [ANY] : [ANY, part.owner.id]) {
       for (const claim of replacedMeans.get(id) ?? []) {
         const key = `${claim.observation}=${claim.state}`;
         const known = input.model.observations.get(claim.observation);

@@ -91,8 +91,14 @@ export function understand(
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);
   const vain = vainSentences(clauses, mentions, language);
-  const isVain = ({ from }: Match<Aside>): boolean => vain.has(clauses.sentences[from] ?? 0);
-  const replaced = replacedReadings(clauses, asides.replaced, { language, model, scopes, isVain });
+  const isAfter = (part: Match<Aside>): boolean =>
+    vain.has(clauses.sentences[part.from] ?? 0) || done.covered.some((one) => overlaps(one, part));
+  const replaced = replacedReadings(clauses, asides.replaced, {
+    language,
+    model,
+    scopes,
+    isAfter,
+  });
   const hinted = hintsOf(text, clauses, { quantities, asides, language, kindOf });
   const covered = coverage(clauses, [
     ...hinted.used,
