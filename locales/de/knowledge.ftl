@@ -6759,3 +6759,63 @@ verdict-read-plus-side-between = Hier gehen die Quellen auseinander, 0,4 bis etw
 
 # en: ec95003f
 verdict-read-plus-side-faulty = Plusseite schlecht: Klemme, Trennschalter, Kabel oder die Mutter am Bolzen.
+
+# en: 668fa3da
+verdict-read-charging-cold-now = Richtig bei dieser Kälte: etwa 0,1 V mehr je 10 Grad.
+
+# en: e68dc44e
+verdict-read-charging-warm-now = Ohne Frost zu viel: Regler oder seine Masse.
+
+# en: 9e2b84f1
+verdict-ask-oil-grade-fits-hard-frost = 0W lässt bis -35, 5W bis -30 Grad durchdrehen: Das Öl ist bei dieser Kälte nicht der Grund.
+
+# en: 564951ef
+verdict-ask-oil-grade-limit-in-frost = 10W lässt bis -25, 15W bis -20 Grad durchdrehen: Bei so starkem Frost kann es zu dick sein.
+
+# en: 124309dd
+verdict-ask-oil-grade-fits-light-frost = 10W lässt bis -25, 15W bis -20 Grad durchdrehen: Bei diesem Frost ist es nicht zu dick.
+
+# en: cbf6ed91
+verdict-ask-oil-grade-no-matter = Ohne Frost ist keine Sorte zum Durchdrehen zu dick.
+
+# en: 6bf98336
+verdict-ask-fuel-grade-waxes-surely = Sommerdiesel lässt sich zwischen +5 und -10 Grad nicht mehr filtern: Bei diesem Frost ist er versulzt.
+
+# en: aa851ff5
+verdict-ask-fuel-grade-edge = Winterdiesel lässt sich bis -15 oder -20 Grad filtern: Bei so starkem Frost trotzdem nach Paraffin sehen.
+
+# en: d38178a7
+verdict-ask-fuel-grade-no-matter = Über +5 Grad fließt jede Sorte.
+
+# en: 54451818
+verdict-read-load-volts-worn-when-warm = Unter 9,6 V ab 20 Grad: verbraucht, wenn sie geladen war; sonst laden und neu prüfen. Bei 6 oder 24 V die Hälfte oder das Doppelte.
+
+# en: a27470c5
+verdict-read-amps-low-but-slow = Wenig Strom und langsam: Widerstand. Den Spannungsverlust an jeder Verbindung und jedem Kabel messen.
+
+# en: a87d005c
+verdict-read-amps-low-and-still = Wenig Strom, und er steht: verbrannte Kontakte, verbrauchte Kohlen oder eine schlechte Verbindung.
+
+# en: d0abbb7d
+verdict-read-amps-low-and-turning = Wenig Strom bei gutem Tempo: kleiner Motor, Startstromkreis in Ordnung. Schwache Kompression sähe auch so aus.
+
+# en: 1b607763
+verdict-read-amps-low-and-alone = Wenig Strom, der Anlasser dreht allein: Sein Ritzel greift nicht.
+
+# en: 70cd1853
+verdict-read-amps-usual-but-slow = Üblicher Strom, aber langsam: schwache Batterie, kaltes Öl oder eine beginnende schlechte Verbindung. Batteriespannung messen.
+
+# en: d6393742
+verdict-read-amps-usual-and-still = Strom fließt, und er steht: schwache Batterie oder ein Motor, der hält. Erst Batteriespannung, dann mit der Stange drehen.
+
+# en: 05ac1b7f
+verdict-read-amps-usual-and-turning = Strom und Tempo wie üblich: Der Startstromkreis ist in Ordnung. Nach Kraftstoff, Funke und Luft sehen.
+
+# en: 901be34b
+verdict-read-amps-high-and-slow = Viel Strom und langsam: dickes Öl, schwergängiger Motor oder ein Anlasser, der reibt oder Schluss hat.
+
+# en: a625153b
+verdict-read-amps-high-and-still = Viel Strom, und er steht: Motor blockiert oder Anlasser klemmt. Aufhören, mit der Stange drehen, an Flüssigkeit im Zylinder denken.
+
+# en: 2d692f10
+verdict-read-amps-high-and-turning = Viel Strom bei gutem Tempo: großer Motor, oder die Zange hat einen anderen Verbraucher mitgemessen.

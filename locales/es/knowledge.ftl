@@ -4529,3 +4529,43 @@ verdict-read-plus-side-sound = Lado positivo en orden.
 verdict-read-plus-side-between = Aquí difieren las fuentes, de 0,4 V a unos 0,8 V: mida abrazadera y cable por separado.
 # en: ec95003f
 verdict-read-plus-side-faulty = Lado positivo mal: abrazadera, desconectador, cable o la tuerca del perno.
+# en: 668fa3da
+verdict-read-charging-cold-now = Correcto para este frío: unos 0,1 V más por cada 10 grados.
+# en: e68dc44e
+verdict-read-charging-warm-now = Demasiado sin helada: regulador o su masa.
+# en: 9e2b84f1
+verdict-ask-oil-grade-fits-hard-frost = Un 0W arranca hasta -35 grados, un 5W hasta -30: con este frío el aceite no es el motivo.
+# en: 564951ef
+verdict-ask-oil-grade-limit-in-frost = Un 10W arranca hasta -25 grados, un 15W hasta -20: con una helada tan fuerte puede ser demasiado espeso.
+# en: 124309dd
+verdict-ask-oil-grade-fits-light-frost = Un 10W arranca hasta -25 grados, un 15W hasta -20: con esta helada no es demasiado espeso.
+# en: cbf6ed91
+verdict-ask-oil-grade-no-matter = Sin helada ningún grado es demasiado espeso para arrancar.
+# en: 6bf98336
+verdict-ask-fuel-grade-waxes-surely = El gasóleo de verano deja de filtrarse entre +5 y -10 grados: con esta helada ha soltado parafina.
+# en: aa851ff5
+verdict-ask-fuel-grade-edge = El gasóleo de invierno se filtra hasta -15 o -20 grados: con una helada tan fuerte busque parafina de todos modos.
+# en: d38178a7
+verdict-ask-fuel-grade-no-matter = Por encima de +5 grados cualquier gasóleo fluye.
+# en: 54451818
+verdict-read-load-volts-worn-when-warm = Menos de 9,6 V a partir de 20 grados: gastada si estaba cargada; si no, cárguela y repita la prueba. La mitad o el doble a 6 o 24 V.
+# en: a27470c5
+verdict-read-amps-low-but-slow = Poca corriente y despacio: resistencia. Mida los voltios que se pierden en cada unión y cable.
+# en: a87d005c
+verdict-read-amps-low-and-still = Poca corriente y no gira: contactos quemados, escobillas gastadas o una mala unión.
+# en: d0abbb7d
+verdict-read-amps-low-and-turning = Poca corriente y buena velocidad: motor pequeño, circuito de arranque sano. También pasa con poca compresión.
+# en: 1b607763
+verdict-read-amps-low-and-alone = Poca corriente, el motor de arranque gira solo: el bendix no engrana.
+# en: 70cd1853
+verdict-read-amps-usual-but-slow = Corriente normal pero despacio: batería floja, aceite frío o una unión que empieza a fallar. Mida los voltios de la batería.
+# en: d6393742
+verdict-read-amps-usual-and-still = Pasa corriente y no gira: batería floja o un motor que frena. Voltios de la batería y después la barra.
+# en: 05ac1b7f
+verdict-read-amps-usual-and-turning = Corriente y velocidad normales: el circuito de arranque está bien. Mire combustible, chispa y aire.
+# en: 901be34b
+verdict-read-amps-high-and-slow = Mucha corriente y despacio: aceite espeso, motor duro, o un motor de arranque que roza o está en corto.
+# en: a625153b
+verdict-read-amps-high-and-still = Mucha corriente y no gira: motor bloqueado o motor de arranque trabado. Pare, gírelo con una barra y piense en líquido en un cilindro.
+# en: 2d692f10
+verdict-read-amps-high-and-turning = Mucha corriente a buena velocidad: motor grande, o la pinza midió también otro consumo.

@@ -207,6 +207,8 @@ export interface AnswerMenu {
 export interface Verdict {
   readonly id: string;
   readonly states: readonly string[];
+  /** It holds only where these were told: how fast it turned, how cold it is. Empty: always. */
+  readonly onlyIf: readonly StateCondition[];
   readonly text: string;
 }
 

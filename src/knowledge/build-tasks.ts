@@ -31,7 +31,12 @@ export function buildCheck(place: Placed<CheckText>, shared: Cautioned): Check {
     after: text.after ?? [],
     atMachine: text["at-machine"] ?? text.step !== "talk",
     operatorHas: text["operator-needs"] ?? [],
-    verdicts: Object.entries(text.verdicts ?? {}).map(([id, verdict]) => ({ id, ...verdict })),
+    verdicts: Object.entries(text.verdicts ?? {}).map(([id, verdict]) => ({
+      id,
+      states: verdict.states,
+      onlyIf: onlyIf(verdict["only-if"]),
+      text: verdict.text,
+    })),
     menu: Object.entries(text.menu ?? {}).map(([id, heading]) => ({ id, ...heading })),
     photo: text.photo,
     ...(text["always-asked"] ? { alwaysAsked: true } : {}),

@@ -68,7 +68,7 @@ function sharedReferences(gathered: Gathered, known: KnownIds, report: Report): 
     list(place, "cautions", place.value.cautions, known.hazard, report);
   }
   for (const place of gathered.redFlags.values()) {
-    states(place, place.value["seen-as"], gathered, report, known, "seen-as");
+    states(place, place.value["seen-as"], gathered, report, known, ["seen-as"]);
   }
   for (const place of gathered.hazards.values()) {
     list(place, "finds", place.value["needed-for"]?.finds, known.observation, report);

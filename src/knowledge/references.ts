@@ -58,12 +58,12 @@ export function states(
   gathered: Gathered,
   report: Report,
   known: KnownIds,
-  key = "only-if",
+  inside: Path = ["only-if"],
 ): void {
   for (const [id, names] of Object.entries(onlyIf ?? {})) {
-    report(place, [key, id], id, known.observation);
+    report(place, [...inside, id], id, known.observation);
     if (!known.observation.ids.has(id)) continue;
-    for (const state of names) report(place, [key, id], state, stateSet(id, gathered));
+    for (const state of names) report(place, [...inside, id], state, stateSet(id, gathered));
   }
 }
 

@@ -114,7 +114,12 @@ export const CheckText = z.strictObject({
   after: ids,
   "at-machine": z.boolean().optional(),
   "operator-needs": ids,
-  verdicts: z.record(Id, z.strictObject({ states: listOf(z.string()), text: Line })).optional(),
+  verdicts: z
+    .record(
+      Id,
+      z.strictObject({ states: listOf(z.string()), "only-if": OnlyIf.optional(), text: Line }),
+    )
+    .optional(),
   menu: z.record(Id, z.strictObject({ title: ButtonText, states: listOf(z.string()) })).optional(),
   photo: z.boolean().default(false),
   "always-asked": z.boolean().default(false),

@@ -64,6 +64,10 @@ function checkReferencesOf(
       }
     }
   }
+  for (const [id, verdict] of Object.entries(verdicts ?? {})) {
+    const inside = ["verdicts", id, "only-if"];
+    states(place, verdict["only-if"], gathered, report, known, inside);
+  }
 }
 
 function one(id: string | undefined): string[] {

@@ -1,7 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line } from "../domain/effects.ts";
 import type { Report } from "../domain/evidence.ts";
-import { wordKey } from "../domain/knowledge.ts";
+import { type Verdict, wordKey } from "../domain/knowledge.ts";
 import type { Ranking } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
@@ -27,7 +27,16 @@ function stateOf(report: Report, state: CaseState, desk: Desk): string | null {
   return band?.id ?? null;
 }
 
-/** What a result means by the check's own verdicts. */
+/** Whether what a verdict depends on (how fast it turned, how cold it is) was last told so. */
+function holds(verdict: Verdict, state: CaseState, desk: Desk): boolean {
+  return verdict.onlyIf.every(({ observation, anyOf }) => {
+    const told = state.answers.findLast(({ report }) => report.observation === observation);
+    const as = told === undefined ? null : stateOf(told.report, state, desk);
+    return as !== null && anyOf.includes(as);
+  });
+}
+
+/** What a result means by the check's own verdicts: the first that fits what else was told. */
 export function verdictLines(report: Report, state: CaseState, desk: Desk): Line[] {
   const result = stateOf(report, state, desk);
   const noted = line(
@@ -37,7 +46,9 @@ export function verdictLines(report: Report, state: CaseState, desk: Desk): Line
   if (result === null) return [noted];
   for (const check of desk.knowledge.checks.values()) {
     if (check.yields !== report.observation) continue;
-    const verdict = check.verdicts.find((one) => one.states.includes(result));
+    const verdict = check.verdicts.find(
+      (one) => one.states.includes(result) && holds(one, state, desk),
+    );
     if (verdict !== undefined) {
       return [noted, line({ know: wordKey("verdict", `${check.id}.${verdict.id}`) })];
     }

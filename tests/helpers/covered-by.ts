@@ -203,7 +203,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/talk/ending.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/files.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/more-menu.ts": "tests/talk/operator-turn.test.ts",
-  "src/talk/moved.ts": "tests/talk/visit-turn.test.ts",
+
   "src/talk/operator-press.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/operator-words.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/place.ts": "tests/talk/operator-turn.test.ts",
