@@ -2,6 +2,7 @@ import { readdirSync } from "node:fs";
 import { fleschKincaid } from "flesch-kincaid";
 import { syllable } from "syllable";
 import { beforeAll, describe, expect, it } from "vitest";
+import type { WholeCall } from "../src/commands/whole-call.ts";
 import { playWhole, toldCall } from "./helpers/whole-call.ts";
 
 /** One call of each complaint. */
@@ -42,15 +43,11 @@ function quantile(list: readonly number[], share: number): number {
   return sorted[Math.ceil(share * sorted.length) - 1] ?? 0;
 }
 
-const played: { name: string; texts: string[]; messages: number; taps: number; asked: number }[] =
-  [];
+const played: (WholeCall & { readonly name: string })[] = [];
 
 beforeAll(() => {
   for (const name of CALLS) {
-    const { dialog, cost } = playWhole(toldCall(name));
-    const texts = dialog.shown.flatMap(({ to, rendered }) => (to === "1" ? [rendered.text] : []));
-    const { messages, taps, questions } = cost;
-    played.push({ name, texts, messages, taps, asked: questions });
+    played.push({ name, ...playWhole(toldCall(name)) });
   }
 }, 300_000);
 

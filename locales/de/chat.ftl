@@ -164,8 +164,8 @@ ask-photo-fuel = Bitte schicken Sie ein Foto: den Kraftstofffilter oder das Scha
 ask-photo-plug = Bitte schicken Sie ein Foto: die Zündkerze mit ihrem Kabel, so wie sie jetzt ist. Nichts abziehen.
 # en: 395d1fab
 ask-photo-controls = Bitte schicken Sie ein Foto: Hebel, Pedale und Schlüssel, so wie sie jetzt stehen.
-# en: be45e556
-ask-plate = Ein Foto vom Typenschild mit Typ und Seriennummer hilft uns, die richtigen Teile mitzubringen.
+# en: 35043a6f
+ask-plate = Ein Foto vom Typenschild mit Typ und Seriennummer hilft uns, die richtigen Teile mitzubringen. Schicken Sie es hierher, oder schreiben Sie die Nummer.
 # en: 15b93725
 file-kept =
     { $count ->
@@ -194,6 +194,8 @@ urgency-normal = In den nächsten Tagen
 urgency-low = Es hat Zeit
 # en: ea7a8b4a
 ask-where = Wo steht die Maschine? Schicken Sie den Standort, oder schreiben Sie ihn: Hof, Feld, Zufahrt.
+# en: 20da302d
+ask-where-phone = Wo steht die Maschine, und unter welcher Nummer erreichen wir Sie? Tippen Sie unten, oder schreiben Sie es: Hof, Feld, Tor, Nummer.
 # en: 602b790e
 share-place = Meinen Standort schicken
 # en: fed99a6f

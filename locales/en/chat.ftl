@@ -92,7 +92,7 @@ ask-photo-starter = Please send one photo: the starter with its cables, from clo
 ask-photo-fuel = Please send one photo: the fuel filter or the glass bowl, from close up. Open nothing.
 ask-photo-plug = Please send one photo: the spark plug and its lead, as they are now. Pull nothing off.
 ask-photo-controls = Please send one photo: the levers, the pedals and the key, as they stand now.
-ask-plate = One photo of the plate with the type and serial number would help us bring the right parts.
+ask-plate = One photo of the plate with the type and serial number would help us bring the right parts. Send it here, or type the number.
 file-kept =
     { $count ->
         [one] Thank you, I have kept that for the shop.
@@ -109,6 +109,7 @@ urgency-high = Very: animals, crop or road wait
 urgency-normal = In the next days
 urgency-low = It can wait
 ask-where = Where does the machine stand? Share the place, or write it: farm, field, gate.
+ask-where-phone = Where does the machine stand, and on which number can we ring you? Tap below, or write it: farm, field, gate, number.
 share-place = Share my place
 place-noted = I have the place.
 ask-phone = On which number can we ring you?

@@ -164,8 +164,8 @@ ask-photo-fuel = Mande una foto, por favor: el filtro de combustible o el vaso d
 ask-photo-plug = Mande una foto, por favor: la bujía y su cable, tal como están ahora. No saque nada.
 # en: 395d1fab
 ask-photo-controls = Mande una foto, por favor: las palancas, los pedales y la llave, tal como están ahora.
-# en: be45e556
-ask-plate = Una foto de la placa con el modelo y el número de serie nos ayudaría a llevar las piezas buenas.
+# en: 35043a6f
+ask-plate = Una foto de la placa con el modelo y el número de serie nos ayudaría a llevar las piezas buenas. Mándela aquí, o escriba el número.
 # en: 15b93725
 file-kept =
     { $count ->
@@ -194,6 +194,8 @@ urgency-normal = En los próximos días
 urgency-low = Puede esperar
 # en: ea7a8b4a
 ask-where = ¿Dónde está la máquina? Mande la ubicación o escríbalo: finca, campo, entrada.
+# en: 20da302d
+ask-where-phone = ¿Dónde está la máquina y a qué número podemos llamarle? Pulse abajo o escríbalo: finca, parcela, entrada, número.
 # en: 602b790e
 share-place = Mandar mi ubicación
 # en: fed99a6f

@@ -64,7 +64,9 @@ export function planCalls(rendered: Rendered, plan: CallPlan): readonly Call[] {
     ...body,
     ...(place === undefined ? [] : [{ send: "place", main: false, ...place } as const]),
     ...(card === undefined ? [] : [{ send: "card", main: false, ...card } as const]),
-    ...(offer === null || share === undefined || isOnBody(offer) ? [] : [note(share.label, offer)]),
+    ...(offer === null || share === undefined || isOnBody(offer)
+      ? []
+      : [note(shareWords(share), offer)]),
   ];
 }
 
@@ -114,10 +116,18 @@ function inlineKeyboard(
   return rows.length === 0 ? null : { inline_keyboard: rows };
 }
 
-function shareKeyboard({ kind, label }: NonNullable<Rendered["share"]>): ReplyKeyboardMarkup {
-  const button =
-    kind === "location"
-      ? { text: label, request_location: true }
-      : { text: label, request_contact: true };
-  return { keyboard: [[button]], resize_keyboard: true, one_time_keyboard: true };
+const shareButton = ({ kind, label }: { readonly kind: string; readonly label: string }) =>
+  kind === "location"
+    ? { text: label, request_location: true }
+    : { text: label, request_contact: true };
+
+/** One button is gone once it was used; of two the other is still wanted. */
+function shareKeyboard(share: NonNullable<Rendered["share"]>): ReplyKeyboardMarkup {
+  const { also } = share;
+  const rows = [share, ...(also === undefined ? [] : [also])].map((one) => [shareButton(one)]);
+  return { keyboard: rows, resize_keyboard: true, one_time_keyboard: also === undefined };
 }
+
+/** The words over the buttons: a message needs some. */
+const shareWords = ({ label, also }: NonNullable<Rendered["share"]>) =>
+  [label, ...(also === undefined ? [] : [also.label])].join(" · ");

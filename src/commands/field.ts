@@ -4,11 +4,14 @@ import { type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";
+import { type CallCost, costOf, costText, toldIn } from "./field-cost.ts";
 import { type FieldCase, forecastsAt, isStage, stages } from "./field-forecasts.ts";
 import { type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
 import { stoppedEarly, stoppedText } from "./field-stopped.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
+import { openSpeech } from "./speech.ts";
+import { createCalls } from "./whole-call.ts";
 import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
 
 /** The cases with their models; simulated circuits are waited for, so that figures are the same each time. */
@@ -53,22 +56,36 @@ export function stageText(score: StageScore): string {
   return `${score.stage}\n${row("all", all)}\n${row("strict", strict)}\n${asked}${misses}`;
 }
 
+/** The case files of a folder, and those one folder deeper: a call has one of its own. */
 async function filesOf(folder: string): Promise<readonly string[]> {
-  const names = await readdir(folder);
+  const names = await readdir(folder, { recursive: true });
   return names
-    .filter((name) => /\.(ya?ml|json)$/.test(name))
+    .filter((name) => /^([^\\/]+[\\/])?[^\\/]+\.(ya?ml|json)$/.test(name))
     .sort()
     .map((name) => join(folder, name));
 }
 
-/** `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause. */
+/** Each case played as a whole call, by rows alone. */
+function callCost(cases: readonly ReadCase[], workshop: Workshop, root: string): CallCost {
+  const speech = openSpeech(root, workshop.knowledge, { timeZone: "UTC" });
+  const play = createCalls({ workshop, speech, language: "en" });
+  return costOf(cases.map((read) => play(toldIn(read, workshop.knowledge))));
+}
+
+/**
+ * `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause; with
+ * `--calls` what each call costs its operator, played to its end by rows.
+ */
 export async function fieldCommand(args: readonly string[], io: CommandIo): Promise<number> {
-  const line = commandLine(args, { flags: ["json", "rows", "stopped"], valued: ["stage", "lang"] });
+  const line = commandLine(args, {
+    flags: ["json", "rows", "stopped", "calls"],
+    valued: ["stage", "lang"],
+  });
   const [name] = line.words;
   const stage = optionValue(line, "stage", "");
   if (name === undefined || line.unknown.length > 0 || (stage !== "" && !isStage(stage))) {
     io.stderr(
-      `Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json] [--rows] [--stopped]\n`,
+      `Use: npm run -s field -- DIR [--stage ${stages.join("|")}] [--json] [--rows] [--stopped] [--calls]\n`,
     );
     return 2;
   }
@@ -95,6 +112,13 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
   if (cases.every((read) => read.file.group.length === 0)) {
     io.stderr(`${name}: no case here names the group of its cause, so nothing can be scored\n`);
     return 2;
+  }
+  if (line.options["calls"] === true) {
+    const cost = callCost(cases, workshop.value, io.root);
+    io.stdout(
+      line.options["json"] === true ? `${JSON.stringify(cost, null, 2)}\n` : costText(cost),
+    );
+    return 0;
   }
   const wanted = isStage(stage) ? [stage] : stages;
   const rows = line.options["rows"] === true;

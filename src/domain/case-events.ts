@@ -24,8 +24,11 @@ export type Asking =
   /** A check whose many answers are offered in two steps; `menu` is the step taken. */
   | { readonly about: "check"; readonly check: string; readonly menu?: string }
   | { readonly about: "act"; readonly act: string; readonly stage: "offer" | "result" }
-  /** What happened, what was done and found: the one question without answers to choose from. */
-  | { readonly about: "story" }
+  /**
+   * What happened, what was done and found: the one question without answers to choose from.
+   * `photo`: of what one photo is asked for in the same breath.
+   */
+  | { readonly about: "story"; readonly photo?: string }
   /** What is at hand; `has` is what was ticked so far. */
   | { readonly about: "equipment"; readonly has?: readonly string[] }
   /** Checks and acts to look at on one walk to the machine, answered afterwards one by one. */
@@ -33,7 +36,8 @@ export type Asking =
   /** `of`: what it shall show; absent: the battery. */
   | { readonly about: "photo"; readonly of?: string }
   | { readonly about: "urgency" }
-  | { readonly about: "where" }
+  /** `phone`: the number is asked for in the same breath. */
+  | { readonly about: "where"; readonly phone?: boolean }
   | { readonly about: "phone" }
   | { readonly about: "plate" }
   /** Ambiguous words: which of these was meant? */

@@ -82,7 +82,12 @@ export interface Message {
   readonly lines: readonly Line[];
   readonly buttons?: readonly (readonly Button[])[];
   /** Offers a one-tap way to share the place or the phone number (private chats only). */
-  readonly offer?: { readonly share: "location" | "contact"; readonly label: Phrase };
+  readonly offer?: {
+    readonly share: "location" | "contact";
+    readonly label: Phrase;
+    /** A second button beside it, for what is asked next. */
+    readonly also?: { readonly share: "location" | "contact"; readonly label: Phrase };
+  };
   /** Takes an offer of that kind away again. */
   readonly endOffer?: boolean;
   readonly file?: FileRef;

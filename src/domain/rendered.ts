@@ -25,7 +25,11 @@ export interface Rendered {
   /** Sorted by offset; inside the text, never empty, never cutting a character in two. */
   readonly entities: readonly TextEntity[];
   readonly buttons: readonly (readonly RenderedButton[])[];
-  readonly share?: { readonly kind: "location" | "contact"; readonly label: string };
+  readonly share?: {
+    readonly kind: "location" | "contact";
+    readonly label: string;
+    readonly also?: { readonly kind: "location" | "contact"; readonly label: string };
+  };
   readonly endShare?: boolean;
   readonly file?: FileRef;
   readonly place?: { readonly latitude: number; readonly longitude: number };

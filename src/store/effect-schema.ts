@@ -136,11 +136,13 @@ const paper = exactly<Paper<Phrase>>()(
   ]),
 );
 
+const shared = { share: z.enum(["location", "contact"]), label: phrase };
+
 const message = exactly<Message>()(
   z.object({
     lines: list(line),
     buttons: list(list(z.object({ label: phrase, press }))).exactOptional(),
-    offer: z.object({ share: z.enum(["location", "contact"]), label: phrase }).exactOptional(),
+    offer: z.object({ ...shared, also: z.object(shared).exactOptional() }).exactOptional(),
     endOffer: z.boolean().exactOptional(),
     file: fileRef.exactOptional(),
     place: z.object({ latitude: z.number(), longitude: z.number() }).exactOptional(),

@@ -163,7 +163,10 @@ export function takeAnswer(
   if (value === DONT_KNOW) return { happenings: [passes(asking, "dont-know")], label };
   if (value === SKIP) {
     const why = asking.about === "act" ? "could-not" : "skipped";
-    return { happenings: [passes(asking, why)], label };
+    // Who is asked for place and number in one breath leaves out both.
+    const isBoth = asking.about === "where" && asking.phone === true;
+    const phone = isBoth ? [passes({ about: "phone" }, why)] : [];
+    return { happenings: [passes(asking, why), ...phone], label };
   }
   if (value.startsWith(LEADS_TO)) {
     return { happenings: [], label, leadsTo: leads(asking, value.slice(LEADS_TO.length)) };

@@ -5,6 +5,7 @@ import type { RankedCause } from "../domain/triage.ts";
 import { chanceWord, shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
+import { wantsPlate } from "./next-question.ts";
 import { plainReason } from "./reasons.ts";
 import { summaryButton } from "./summary.ts";
 
@@ -61,8 +62,9 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
       endOffer: true,
     };
   }
+  const plate = wantsPlate(state) ? [line(phrase("ask-plate"))] : [];
   if (state.answers.length === 0) {
-    return { lines: [...before, ...nextLines(state, desk)], endOffer: true };
+    return { lines: [...before, ...nextLines(state, desk), ...plate], endOffer: true };
   }
   const { ranking } = desk.triage(state, "operator");
   const causes = ranking.causes
@@ -77,6 +79,7 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
       ...(unsure ? [line(phrase("may-be-else"))] : []),
       ...notYetLines(causes, desk),
       ...nextLines(state, desk),
+      ...plate,
       line(phrase("manual-first")),
     ],
     buttons: [summaryButton(state)],

@@ -6,6 +6,7 @@ import { advance } from "./advance.ts";
 import { operatorReporter } from "./answer.ts";
 import { type Decision, line, phrase, revise, together } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
+import { repeatOpen } from "./more-menu.ts";
 import { goOn } from "./operator-press.ts";
 import { factsIn } from "./understand.ts";
 
@@ -57,7 +58,14 @@ export function takeFile(
     const before = [...given.opening, line(phrase("file-kept", { count: 1 }))];
     return goOn(state, { happenings, before }, given);
   }
-  const count = advance(state, happenings, heard).files.length;
+  const after = advance(state, happenings, heard);
+  const count = after.files.length;
+  // The photo was asked for together with the story: the first one leaves the rest of the question.
+  const isFirst = open.asking.about === "story" && state.files.length === 0;
+  if (isFirst) {
+    const again = repeatOpen(after, phrase("file-kept", { count }), given);
+    return together({ happenings, effects: [] }, again);
+  }
   const thanks = revise(state.operator, { lines: [line(phrase("file-kept", { count }))] }, "files");
   return together({ happenings, effects: [thanks] });
 }

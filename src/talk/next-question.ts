@@ -15,8 +15,11 @@ export type Following =
   | { readonly kind: "end"; readonly because: string }
   | { readonly kind: "done" };
 
-/** One photo is asked for once this many answers stand: late enough to know of what. */
+/** Who went to the machine later is asked once this many answers stand. */
 const ANSWERS_BEFORE_PHOTO = 3;
+
+const answersOf = (state: CaseState) =>
+  state.answers.filter((given) => given.from === "operator").length;
 
 /** The check by which an operator answers this observation. */
 export function operatorCheckFor(knowledge: Knowledge, observation: string): string | null {
@@ -64,6 +67,16 @@ function whichMachine(state: CaseState, desk: Desk): Asking {
 export const isSafetyAsked = (state: CaseState) =>
   state.safety !== "unasked" || passed(state, "safety");
 
+const photoAsked = (state: CaseState) =>
+  wasAsked(state, "photo") ||
+  state.askedEver.some(({ asking }) => asking.about === "story" && asking.photo !== undefined);
+
+/** One photo is asked for, once, of somebody who stands beside the machine. */
+const wantsPhoto = (state: CaseState) =>
+  placeOf(state) === "at-machine" &&
+  state.files.every((file) => file.file.kind !== "photo") &&
+  !photoAsked(state);
+
 /** The facts that everything else hangs on, in the order in which they are asked. */
 function opening(state: CaseState, desk: Desk): Asking | null {
   if (!isSafetyAsked(state)) return { about: "safety" };
@@ -79,24 +92,28 @@ function opening(state: CaseState, desk: Desk): Asking | null {
   if (place !== null && !passed(state, `check:${place}`) && !everTold(state, AT_MACHINE)) {
     return { about: "check", check: place };
   }
-  return wasAsked(state, "story") ? null : { about: "story" };
+  if (wasAsked(state, "story")) return null;
+  const seesIt = wantsPhoto(state);
+  return { about: "story", ...(seesIt ? { photo: photoSubject(state, desk) } : {}) };
 }
 
 /** What the shop needs to send somebody; each can be skipped. */
 function closing(state: CaseState): Asking | null {
   if (state.urgency === null && !wasAsked(state, "urgency")) return { about: "urgency" };
-  if (state.where === null && !wasAsked(state, "where")) return { about: "where" };
+  if (state.where === null && !wasAsked(state, "where")) {
+    const isPhoneOpen = state.phone === null && !wasAsked(state, "phone");
+    return { about: "where", ...(isPhoneOpen ? { phone: true } : {}) };
+  }
   if (state.phone === null && !wasAsked(state, "phone")) return { about: "phone" };
-  const atMachine = placeOf(state) === "at-machine";
-  if (atMachine && !wasAsked(state, "plate")) return { about: "plate" };
   return null;
 }
 
-const wantsPhoto = (state: CaseState) =>
+/** Asked for once, with the last message, of somebody who can see it: it is worth no screen. */
+export const wantsPlate = (state: CaseState) =>
   placeOf(state) === "at-machine" &&
-  state.files.every((file) => file.file.kind !== "photo") &&
-  !wasAsked(state, "photo") &&
-  state.answers.filter((given) => given.from === "operator").length >= ANSWERS_BEFORE_PHOTO;
+  state.machine.serial === undefined &&
+  state.closed === null &&
+  !wasAsked(state, "plate");
 
 function asking(next: Extract<Next, { kind: "ask" }>): Asking {
   return next.isAct
@@ -113,7 +130,7 @@ export function nextQuestion(state: CaseState, desk: Desk): Following {
   }
   const first = opening(state, desk);
   if (first !== null) return { kind: "ask", asking: first, aboutMore: null };
-  if (wantsPhoto(state)) {
+  if (wantsPhoto(state) && answersOf(state) >= ANSWERS_BEFORE_PHOTO) {
     const photo: Asking = { about: "photo", of: photoSubject(state, desk) };
     return { kind: "ask", asking: photo, aboutMore: null };
   }

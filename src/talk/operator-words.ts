@@ -26,6 +26,9 @@ const commandActs: Partial<Readonly<Record<Command, string>>> = {
 /** Longer than the number on any plate. */
 const MOST_SERIAL = 40;
 
+/** A number among words: seven digits or more, parted as people part them. */
+const NUMBER_TO_RING = /\+?\d(?:[\s/().-]*\d){6,19}/;
+
 /** A fact that only an open question makes sense of: the place in words, the phone number. */
 function typedFact(state: CaseState, text: string): CaseHappening[] {
   const asking = state.open.operator?.asking;
@@ -38,7 +41,11 @@ function typedFact(state: CaseState, text: string): CaseHappening[] {
     ];
   }
   if (asking?.about === "story") return [{ type: "question.passed", asking, why: "skipped" }];
-  if (about === "where") return [{ type: "where.told", words: text }];
+  if (about === "where") {
+    const [phone] = (asking?.about === "where" && asking.phone && NUMBER_TO_RING.exec(text)) || [];
+    const where: CaseHappening = { type: "where.told", words: text };
+    return phone === undefined ? [where] : [where, { type: "phone.told", phone: phone.trim() }];
+  }
   if (about === "phone" && /\d{3}/.test(text.replace(/[\s/()-]/g, ""))) {
     return [{ type: "phone.told", phone: text.trim().slice(0, 40) }];
   }
@@ -180,11 +187,21 @@ function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Des
   return { answered: { question: open, label } };
 }
 
+/** What was asked for with the last message; without a phone number, digits alone may be that. */
+function platedNumber(state: CaseState, text: string): CaseHappening[] {
+  const serial = text.replace(/\s+/g, " ").trim();
+  const isNumber = /^(?=(?:.*\d){3})\S+( \S+){0,2}$/.test(serial) && serial.length <= MOST_SERIAL;
+  const isPlain = state.phone !== null || /\p{L}/u.test(serial);
+  if (!isNumber || !isPlain || state.machine.serial !== undefined) return [];
+  return state.passed.includes("plate") ? [{ type: "machine.described", facts: { serial } }] : [];
+}
+
 /** After the interview, words go to the shop with the case. */
 function passOn(state: CaseState, text: string, given: Given): Decision {
   const happenings: CaseHappening[] = [
     { type: "words.said", text },
     { type: "note.added", text, from: "operator" },
+    ...platedNumber(state, text),
   ];
   const before = [line(phrase("passed-on"))];
   return proceed(state, { happenings, before }, given);

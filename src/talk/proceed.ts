@@ -5,7 +5,7 @@ import { advance } from "./advance.ts";
 import { type Decision, revise, say, takeButtons } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { endingMessage } from "./ending.ts";
-import { nextQuestion } from "./next-question.ts";
+import { nextQuestion, wantsPlate } from "./next-question.ts";
 import { probesAsked } from "./probes.ts";
 import { answeredMessage, questionMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
@@ -141,8 +141,11 @@ export function proceed(
     };
   }
   const last = endingMessage(ended.state, outcome.before, desk);
+  const plate: CaseHappening[] = wantsPlate(ended.state)
+    ? [{ type: "question.passed", asking: { about: "plate" }, why: "skipped" }]
+    : [];
   return {
-    happenings: ended.happenings,
+    happenings: [...ended.happenings, ...plate],
     effects: [
       ...closing,
       say(ended.state.operator, last, "ending"),

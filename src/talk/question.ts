@@ -97,6 +97,14 @@ function remedyLines(knowledge: Knowledge, id: string): Line[] {
   ];
 }
 
+const photoOf = (subject: string | undefined): Phrase =>
+  phrase(subject === undefined ? "ask-photo" : `ask-photo-${subject}`);
+
+function storyLines(photo: string | undefined): Line[] {
+  const shown = photo === undefined ? [] : [line(photoOf(photo))];
+  return [line(phrase("ask-story"), "heading"), line(phrase("ask-story-how")), ...shown];
+}
+
 /** What the question says, without the answers. */
 export function questionLines(asking: Asking, desk: Desk): Line[] {
   switch (asking.about) {
@@ -107,15 +115,15 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
     case "safety":
       return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
     case "story":
-      return [line(phrase("ask-story"), "heading"), line(phrase("ask-story-how"))];
+      return storyLines(asking.photo);
+    case "where":
+      return [line(phrase(asking.phone === true ? "ask-where-phone" : "ask-where"), "heading")];
     case "trip":
       return tripLines(asking, desk.knowledge);
     case "known":
       return [line(phrase("ask-kind"), "heading")];
     case "photo":
-      return [
-        line(phrase(asking.of === undefined ? "ask-photo" : `ask-photo-${asking.of}`), "heading"),
-      ];
+      return [line(photoOf(asking.of), "heading")];
     case "remedy":
       return remedyLines(desk.knowledge, asking.remedy);
     default:
@@ -123,10 +131,15 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
   }
 }
 
-function offerOf(asking: Asking): Message["offer"] {
-  if (asking.about === "where") return { share: "location", label: phrase("share-place") };
-  if (asking.about === "phone") return { share: "contact", label: phrase("share-phone") };
-  return undefined;
+const sharePhone = { share: "contact", label: phrase("share-phone") } as const;
+
+/** The place's buttons stand until the end, with the one for the number that is asked after it. */
+function offerOf(asking: Asking, state: CaseState): Message["offer"] {
+  const isPlaceAsked = state.askedEver.some((one) => one.asking.about === "where");
+  if (asking.about === "phone") return isPlaceAsked ? undefined : sharePhone;
+  if (asking.about !== "where") return undefined;
+  const place = { share: "location", label: phrase("share-place") } as const;
+  return asking.phone === true ? { ...place, also: sharePhone } : place;
 }
 
 /** "Show me" where there is a drawing of what to look at. */
@@ -165,9 +178,18 @@ export interface QuestionParts {
   readonly before: readonly Line[];
 }
 
+/** Of two things asked in one breath, only what is still missing. */
+function stillMissing(asking: Asking, state: CaseState): Asking {
+  const isPhoneKnown = asking.about === "where" && state.phone !== null;
+  const hasPhoto = state.files.some(({ file }) => file.kind === "photo");
+  if (asking.about === "story" && hasPhoto) return { about: "story" };
+  return isPhoneKnown ? { about: "where" } : asking;
+}
+
 /** A question as a message: what was noted, the question, its answers, and the way out. */
 export function questionMessage(state: CaseState, parts: QuestionParts, desk: Desk): Message {
-  const { asking, revision } = parts;
+  const { revision } = parts;
+  const asking = stillMissing(parts.asking, state);
   const press = (act: string, value?: string) => ({
     case: state.id,
     revision,
@@ -177,7 +199,7 @@ export function questionMessage(state: CaseState, parts: QuestionParts, desk: De
   const answers = choicesFor(asking, state, desk.knowledge).map((choice) =>
     button(choice.label, press("answer", choice.value)),
   );
-  const offer = offerOf(asking);
+  const offer = offerOf(asking, state);
   const more = button(phrase("answer-more"), press("more"));
   const cautions = cautionsFor(asking, { state, to: "operator", knowledge: desk.knowledge });
   const { knowledge, now } = desk;

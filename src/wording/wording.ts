@@ -45,8 +45,13 @@ export function createWording(options: WordingOptions): Wording {
   };
 }
 
+type Offered = Pick<NonNullable<Message["offer"]>, "share" | "label">;
+
 function render(message: Message, speaker: Speaker): Rendered {
   const { file, place, offer, endOffer, picture, card, attachment, paper } = message;
+  const shared = ({ share, label }: Offered) => ({
+    ...{ kind: share, label: buttonLabel(speaker.say(label)) },
+  });
   return {
     ...layOut(
       message.lines.map((line) => worded(line, speaker)),
@@ -55,7 +60,7 @@ function render(message: Message, speaker: Speaker): Rendered {
     buttons: (message.buttons ?? []).map((row) =>
       row.map(({ label, press }) => ({ label: buttonLabel(speaker.say(label)), press })),
     ),
-    ...(offer && { share: { kind: offer.share, label: buttonLabel(speaker.say(offer.label)) } }),
+    ...(offer && { share: { ...shared(offer), ...(offer.also && { also: shared(offer.also) }) } }),
     ...(endOffer !== undefined && { endShare: endOffer }),
     ...(file && { file }),
     ...(place && { place }),

@@ -63,6 +63,16 @@ describe("planCalls", () => {
     expect(offer?.main).toBe(false);
   });
 
+  it("offers two things to share in one message, and leaves the second when one was used", () => {
+    const also = { kind: "contact", label: "My number" } as const;
+    const [, offer, ...none] = plan({ share: { ...share, also }, buttons });
+    expect(none).toEqual([]);
+    expect(offer?.keyboard).toMatchObject({
+      keyboard: [[{ request_location: true }], [{ text: "My number", request_contact: true }]],
+      one_time_keyboard: false,
+    });
+  });
+
   it("takes an offer away with the words, or before them where buttons stand there", () => {
     const [only, ...none] = plan({ endShare: true });
     expect(none).toEqual([]);

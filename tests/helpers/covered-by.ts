@@ -12,6 +12,8 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/chat/trouble.ts": "tests/chat/carrier.test.ts",
   "src/commands/demo-call.ts": "tests/commands/rehearsal.test.ts",
   "src/commands/engine-options.ts": "tests/commands/circuit-banks.test.ts",
+  "src/commands/told-operator.ts": "tests/commands/field-cost.test.ts",
+  "src/commands/whole-call.ts": "tests/commands/field-cost.test.ts",
   "src/commands/introduction.ts": "tests/commands/speech.test.ts",
   "src/commands/rank-text.ts": "tests/commands/rank.test.ts",
   "src/commands/scenario.ts": "tests/commands/rehearsal.test.ts",

@@ -19,7 +19,7 @@ describe("a person who can walk to the machine once", () => {
   it("gets one list for the walk, not one walk a question", () => {
     const dialog = where(underWay(), /can go/);
     let lists = 0;
-    for (let n = 0; n < 25 && dialog.state.open.operator !== null; n += 1) {
+    for (let n = 0; n < 40 && dialog.state.open.operator !== null; n += 1) {
       if (dialog.state.open.operator.asking.about === "trip") lists += 1;
       const labels = dialog.labels();
       dialog.press(
