@@ -1,26 +1,12 @@
 import type { CaseSummary } from "./case-summary.ts";
+import type { Level } from "./urgency-now.ts";
 
-const rank = { high: 2, normal: 1, low: 0 } as const;
+const rank: Readonly<Record<Level, number>> = { high: 2, normal: 1, low: 0 };
 
-export type Level = keyof typeof rank;
-const asSaid = (one: CaseSummary): Level => one.urgency ?? "normal";
-
-/** Danger first, then the wish for a person, then urgency, then whoever has waited longest. */
-export function byUrgency(
-  cases: readonly CaseSummary[],
-  levelOf: (one: CaseSummary) => Level = asSaid,
-): readonly CaseSummary[] {
-  const pressing = (one: CaseSummary) =>
-    8 * Number(one.alarm) +
-    4 * Number(one.personWanted && one.shopSaw === null) +
-    rank[levelOf(one)];
-  return cases
-    .map((one) => ({ one, score: pressing(one) }))
-    .sort(
-      (a, b) =>
-        b.score - a.score || a.one.openedAt - b.one.openedAt || (a.one.id < b.one.id ? -1 : 1),
-    )
-    .map(({ one }) => one);
+/** How much a case presses: danger, then the wish for a person, then urgency. */
+export function pressing(one: CaseSummary, level: Level): number {
+  const isAskedFor = one.personWanted && one.shopSaw === null;
+  return 8 * Number(one.alarm) + 4 * Number(isAskedFor) + rank[level];
 }
 
 const plain = (text: string) => text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();

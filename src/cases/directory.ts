@@ -60,6 +60,8 @@ export interface Directory {
   forget(target: Target): void;
   /** Calls back with the lanes of every document taken over that has something to send. */
   onPending(listener: (lanes: readonly string[]) => void): void;
+  /** Calls back with the number of every case in which something happened, or that went. */
+  onCase(listener: (id: string) => void): void;
 }
 
 function matches(summary: CaseSummary, filter: CaseFilter): boolean {
@@ -82,6 +84,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
   // Both hold the one touched last at their end: what is in order already is sorted in one go.
   const people = new Map<string, PersonDocument>();
   const listeners: ((lanes: readonly string[]) => void)[] = [];
+  const caseListeners: ((id: string) => void)[] = [];
   let shop: ShopDocument | null = null;
   let closedRevision = 0;
 
@@ -92,6 +95,7 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
     cases.set(document.id, summary);
     if (summary.closed === null) openCases.set(document.id, summary);
     if (wasClosed || summary.closed !== null) closedRevision += 1;
+    for (const listener of caseListeners) listener(document.id);
   }
 
   function take(document: TurnrowDocument): void {
@@ -144,9 +148,11 @@ export async function openDirectory(store: DocumentStore): Promise<Directory> {
         cases.delete(target.id);
         openCases.delete(target.id);
         closedRevision += 1;
+        for (const listener of caseListeners) listener(target.id);
       } else if (target.kind === "person") people.delete(target.id);
       else shop = null;
     },
     onPending: (listener) => void listeners.push(listener),
+    onCase: (listener) => void caseListeners.push(listener),
   };
 }

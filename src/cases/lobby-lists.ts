@@ -13,12 +13,14 @@ import {
 } from "../talk/lobby.ts";
 import { reportMessage } from "../talk/report-message.ts";
 import { type CaseAct, may } from "../talk/rights.ts";
-import { momentIn, urgencyFacts } from "../talk/urgency.ts";
-import { byUrgency, type Level, search } from "./case-lists.ts";
+import { momentIn } from "../talk/urgency.ts";
+import { createCallQueue } from "./call-queue.ts";
+import { search } from "./case-lists.ts";
 import type { CaseSummary } from "./case-summary.ts";
 import type { Directory } from "./directory.ts";
 import { reportOf } from "./report.ts";
 import { caseTable, rateTable } from "./tables.ts";
+import { createUrgencyNow } from "./urgency-now.ts";
 
 const ON_A_PAGE = 10;
 /** Cases in a table that is sent into a chat: a file for a look, not the archive. */
@@ -50,38 +52,47 @@ export const lookedAfter = (directory: Directory, member: Member): readonly Case
 export function createLists(directory: Directory, desk: () => Desk): ForMembers {
   const figures = () => directory.cases({}).map((one) => one.figures);
 
-  /** Urgency by the shop's rules at this moment, as said where it has none. */
-  function levelNow(now: number): (one: CaseSummary) => Level {
-    const { urgency, shop } = desk();
-    const moment = momentIn(shop.timeZone, now);
-    return (one) =>
-      urgency === undefined ? (one.urgency ?? "normal") : urgency(urgencyFacts(one, moment)).level;
-  }
+  const urgencyNow = createUrgencyNow(() => desk().urgency);
+  const queue = createCallQueue(directory, urgencyNow);
+  const momentOf = ({ now }: Asked) => momentIn(desk().shop.timeZone, now);
 
+  /** @param shown the cases of this page alone @param count all of the list */
   function page(
-    cases: readonly CaseSummary[],
+    { shown, count }: { readonly shown: readonly CaseSummary[]; readonly count: number },
     about: "calls" | "jobs" | "find",
     asked: Asked,
   ): Message {
-    const level = levelNow(asked.now);
-    const shown = cases.slice(asked.from, asked.from + ON_A_PAGE).map(
+    const moment = momentOf(asked);
+    const listed = shown.map(
       (one): ListedCase => ({
-        ...{ id: one.id, opening: one.opening, alarm: one.alarm, urgency: level(one) },
+        ...{ id: one.id, opening: one.opening, alarm: one.alarm },
+        urgency: urgencyNow(one, moment).level,
         machine: one.machine.kind ?? "other",
         isNew: about === "calls" && asked.lookedAt > 0 && one.touchedAt > asked.lookedAt,
         isClosed: one.closed !== null,
       }),
     );
-    const more = asked.from + ON_A_PAGE < cases.length ? asked.from + ON_A_PAGE : null;
-    const { argument } = asked;
-    return listMessage(shown, about, { count: cases.length, more, argument });
+    const more = asked.from + ON_A_PAGE < count ? asked.from + ON_A_PAGE : null;
+    return listMessage(listed, about, { count, more, argument: asked.argument });
+  }
+
+  const pageOf = (cases: readonly CaseSummary[], { from }: Asked) => ({
+    shown: cases.slice(from, from + ON_A_PAGE),
+    count: cases.length,
+  });
+
+  function calls(asked: Asked): Message {
+    const moment = momentOf(asked);
+    const shown = queue.slice(moment, asked.from, ON_A_PAGE);
+    return page({ shown, count: queue.count(moment) }, "calls", asked);
   }
 
   function find(asked: Asked): Message {
     const { words } = desk();
     const named = (kind: string) => words({ know: `machine-${kind}` }, asked.member.language);
     if (asked.argument.trim() === "") return { lines: [line(phrase("find-what"))] };
-    return page(search(directory.cases({}), asked.argument, named), "find", asked);
+    const found = search(directory.cases({}), asked.argument, named);
+    return page(pageOf(found, asked), "find", asked);
   }
 
   function table({ argument }: Asked): Message {
@@ -97,12 +108,11 @@ export function createLists(directory: Directory, desk: () => Desk): ForMembers 
   const where = (act: CaseAct, message: (asked: Asked) => Message) => (asked: Asked) =>
     may(asked.member.role, act) ? message(asked) : refused;
   return {
-    jobs: (asked) =>
-      page(directory.cases({ technician: asked.member.person, open: true }), "jobs", asked),
-    calls: where("see", (asked) => {
-      const told = directory.cases({ open: true }).filter((one) => one.shopTold);
-      return page(byUrgency(told, levelNow(asked.now)), "calls", asked);
-    }),
+    jobs: (asked) => {
+      const jobs = directory.cases({ technician: asked.member.person, open: true });
+      return page(pageOf(jobs, asked), "jobs", asked);
+    },
+    calls: where("see", calls),
     find: where("see", find),
     call: where("note", () => ({ lines: [line(phrase("call-how"))] })),
     invite: where("invite", inviteMessage),

@@ -55,6 +55,8 @@ export interface Urgency {
     readonly points: number;
     readonly because: string;
   }[];
+  /** Hours of waiting at which the next rule about waiting begins to hold; none: Infinity. */
+  readonly untilHours: number;
 }
 
 /**
@@ -95,24 +97,34 @@ export function readUrgency(text: string, flags: ReadonlySet<string> | null): Re
 }
 
 type Rules = UrgencyRules["rules"];
+interface Listed {
+  readonly entries: readonly [string, Rules[string]][];
+  /** Hours of waiting at which any rule begins to hold. */
+  readonly steps: readonly number[];
+}
 /** Each set of rules as a list: a list of calls asks for it once for every call. */
-const listed = new WeakMap<Rules, [string, Rules[string]][]>();
+const listed = new WeakMap<Rules, Listed>();
 
-function entriesOf(rules: Rules): [string, Rules[string]][] {
-  const list = listed.get(rules) ?? Object.entries(rules);
+function listOfRules(rules: Rules): Listed {
+  const known = listed.get(rules);
+  if (known !== undefined) return known;
+  const steps = Object.values(rules).flatMap(({ when }) => when["waited-hours"] ?? []);
+  const list = { entries: Object.entries(rules), steps: steps.sort((a, b) => a - b) };
   listed.set(rules, list);
   return list;
 }
 
-/** Adds up the rules that hold. @returns the level, the points and each reason */
+/** Adds up the rules that hold. @returns the level, the points, each reason, and how long it stays so */
 export function urgencyOf({ levels, rules }: UrgencyRules, facts: UrgencyFacts): Urgency {
-  const reasons = entriesOf(rules)
+  const { entries, steps } = listOfRules(rules);
+  const reasons = entries
     .filter(([, { when }]) => holds(when, facts))
     .map(([rule, { points, because }]) => ({ rule, points, because }))
     .sort((a, b) => b.points - a.points);
   const points = reasons.reduce((sum, reason) => sum + reason.points, 0);
   const level = points >= levels.high ? "high" : points >= levels.normal ? "normal" : "low";
-  return { level, points, reasons };
+  const untilHours = steps.find((hours) => hours > facts.waitedHours) ?? Number.POSITIVE_INFINITY;
+  return { level, points, reasons, untilHours };
 }
 
 function holds(when: z.infer<typeof When>, facts: UrgencyFacts): boolean {

@@ -21,6 +21,8 @@ export interface Urgency {
   readonly level: "low" | "normal" | "high";
   readonly points: number;
   readonly reasons: readonly { readonly rule: string; readonly points: number }[];
+  /** Hours of waiting at which the next rule about waiting begins to hold; none: Infinity. */
+  readonly untilHours: number;
 }
 
 export type ReckonUrgency = (facts: UrgencyFacts) => Urgency;
