@@ -5,7 +5,7 @@ import type {
   ReadingRange,
 } from "../domain/joint-likelihood.ts";
 import { afterKey, SYMPTOM } from "./block.ts";
-import { canWeigh, evenChance, tabulate } from "./evidence-table.ts";
+import { canWeigh, tabulate } from "./evidence-table.ts";
 import { unexplained } from "./explain.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
 import { bestFits } from "./leave-out.ts";
@@ -54,7 +54,6 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     logLikelihood,
     unexplained: (evidence) => unexplained(first.bank.network, evidence, bestFits(start, evidence)),
     unforeseen: UNFORESEEN,
-    evenChance: (reading) => evenChance(first.bank.network, reading),
     placesOf: (testPoint) => otherPlacesOf(banks, testPoint),
     predictive: (evidence, question) => predict(weigh(evidence), question, tables),
     expected: (evidence, testPoint, wanted = hypotheses): readonly ReadingRange[] => {

@@ -52,8 +52,8 @@ export function weighTerm(model: Model, at: At, seen: Seen): Term {
     group: at.group,
     seen,
     weighed,
-    predicted: predicted * (asked.asElse?.lift ?? 1),
-    uniform: isCircumstance(model, seen) ? predicted : uniformOf(model, seen, asked.asElse?.even),
+    predicted: predicted * (asked.elseLift ?? 1),
+    uniform: isCircumstance(model, seen) ? predicted : uniformOf(model, seen),
   };
 }
 
@@ -88,12 +88,10 @@ export function marginal(model: Model, weighed: SharedLikelihood): number {
   return sum / mass;
 }
 
-function uniformOf(model: Model, seen: Seen, even?: ReadonlyMap<string, number>): number {
+function uniformOf(model: Model, seen: Seen): number {
   let product = 1;
   for (const [id, likelihood] of seen) {
-    const known = even?.get(id);
-    if (known !== undefined) product *= known;
-    else if (model.observations.get(id)?.isList === true) {
+    if (model.observations.get(id)?.isList === true) {
       // Alike over the members: each is present as often as one of them in so many.
       const present = 2 / likelihood.length;
       for (let m = 0; m < likelihood.length; m += 2) {
@@ -132,8 +130,8 @@ function weighGated(
       narrow(gate, model, { condition, seen: inGroup ?? seenBefore(model, at, condition) });
     }
   }
-  const { asElse } = all;
-  return { ...blend(model, { gate, all, open }), ...(asElse === undefined ? {} : { asElse }) };
+  const { elseLift = 1 } = all;
+  return { ...blend(model, { gate, all, open }), elseLift };
 }
 
 /** Multiplies each hypothesis's gate by P(condition holds | hypothesis, what was seen of it). */

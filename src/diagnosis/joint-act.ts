@@ -1,6 +1,7 @@
 import { firingStates, ON_START } from "../domain/vocabulary.ts";
 import { halves, insideOf, type JointContext, weighRows } from "./joint-context.ts";
 import { type JointEvidence, TURNS } from "./joint-evidence.ts";
+import { numberScale } from "./joint-numbers.ts";
 import { startLikelihood } from "./joint-start.ts";
 import { type Measurements, NOTHING_WRONG, type Passage, type Passed, type Seen } from "./model.ts";
 
@@ -39,7 +40,9 @@ export function passThrough(context: JointContext, passage: Passage): Passed {
   const beyond = new Map([...passage.after].filter(([id]) => !context.joint.observations.has(id)));
   const rest = weighRows(context.rows, beyond, entries.length);
   const inside = Uint8Array.from(entries, (entry, h) => (entry < 0 ? 0 : insideBits(context, h)));
-  const share = (h: number, part: number) => ((found[h] ?? 0) > 0 ? part / (found[h] ?? 1) : 0);
+  const scale = numberScale(context, { seen: after, measured: passage.measuredAfter, after: act });
+  const share = (h: number, part: number) =>
+    (found[h] ?? 0) > 0 ? (scale * part) / (found[h] ?? 1) : 0;
   return {
     known: inside.map((bits, h) => Number(bits > 0 && (found[h] ?? 0) > 0)),
     inside,

@@ -22,16 +22,24 @@ export interface JointContext extends JointParts {
   readonly translator: EvidenceTranslator;
   /** Entry of the circuit for each known hypothesis, -1: weighed by rows. */
   readonly entries: Int32Array;
+  /** Prior mass of the hypotheses that look up each entry. */
+  readonly entryPriors: Float64Array;
   readonly firing: Firing;
   readonly likelihood: (evidence: JointEvidence) => Float64Array;
 }
 
 export function jointContext(parts: JointParts): JointContext {
   const { joint, knowledge, hypotheses } = parts;
+  const entries = entriesOf(parts);
+  const entryPriors = new Float64Array(joint.hypotheses.length);
+  for (const [h, entry] of entries.entries()) {
+    if (entry >= 0) entryPriors[entry] = (entryPriors[entry] ?? 0) + (hypotheses.prior[h] ?? 0);
+  }
   return {
     ...parts,
     translator: new EvidenceTranslator(joint, knowledge.observations, parts.volts),
-    entries: entriesOf(parts),
+    entries,
+    entryPriors,
     firing: firingOf(knowledge, hypotheses),
     likelihood: remember((evidence) => joint.logLikelihood(evidence.items).map(Math.exp)),
   };

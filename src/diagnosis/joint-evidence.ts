@@ -55,8 +55,8 @@ export class EvidenceTranslator {
    */
   translateAfter(
     act: CircuitAct,
-    { seen, measured }: { readonly seen: Seen; readonly measured: Measurements },
-    onStart: Readonly<Record<string, number>>,
+    { seen, measured }: { readonly seen: Seen; readonly measured: Measurements | undefined },
+    onStart: Readonly<Record<string, number>> | null,
   ): JointEvidence {
     const found = this.translate(seen, onStart, measured).items.map((item) => ({
       ...item,

@@ -9,9 +9,9 @@ import {
   weighRows,
 } from "./joint-context.ts";
 import { TURNS } from "./joint-evidence.ts";
+import { contradictionLift, numberScale } from "./joint-numbers.ts";
 import { startLikelihood } from "./joint-start.ts";
 import type { EvidenceGroup, Measurements, Seen, SharedLikelihood, SharedRows } from "./model.ts";
-import { mistakenReadings } from "./reading-item.ts";
 
 /**
  * Observations whose joint likelihood comes from simulated machines. Each hypothesis is looked up
@@ -42,39 +42,16 @@ function weighJoint(context: JointContext, seen: Seen, measured?: Measurements):
   const stay = stays === null ? null : likelihood(stays);
   const turn = likelihood(turns);
   const fires = startLikelihood(context.firing, inside);
+  const numbers = { seen: inside, measured };
+  const scale = numberScale(context, numbers);
   const like = byRows.map((value, h) => {
     const entry = entries[h] ?? -1;
     if (entry < 0) return value;
     const whole = (stay?.[entry] ?? 0) + (turn[entry] ?? 0) * (fires[h] ?? 1);
-    return whole * (rest[h] ?? 1);
+    return whole * (rest[h] ?? 1) * scale;
   });
-  return { rowOf: identity(entries.length), like, ...elseOf(context, inside, measured) };
-}
-
-/**
- * "Something else" predicts a reading that no machine can show together with the others half as
- * every value alike, known faults only as a mistake.
- */
-function elseOf(
-  { joint, translator }: JointContext,
-  inside: Seen,
-  measured?: Measurements,
-): Pick<SharedLikelihood, "asElse"> {
-  const told = [...inside.keys()].map((id) => [id, translator.readings(id, measured)] as const);
-  const numbers = told.filter(([, readings]) => readings.length > 0);
-  if (numbers.length === 0) return {};
-  const even = new Map(
-    numbers.map(([id, readings]) => [
-      id,
-      readings.reduce((product, reading) => product * joint.evenChance(reading), 1),
-    ]),
-  );
-  const mistaken = mistakenReadings(
-    joint,
-    numbers.flatMap(([, readings]) => readings),
-  );
-  const lift = mistaken.reduce((product, { doubt = 1 }) => product * ((1 + 1 / doubt) / 2), 1);
-  return { asElse: { even, lift } };
+  const elseLift = contradictionLift(context, numbers);
+  return { rowOf: identity(entries.length), like, elseLift };
 }
 
 function identity(count: number): Int32Array {

@@ -34,13 +34,8 @@ export interface SharedRows {
 export interface SharedLikelihood {
   readonly rowOf: Int32Array;
   readonly like: Float64Array;
-  /** What "something else" makes of it, where the group knows better than by its states alone. */
-  readonly asElse?: {
-    /** P(reading), were every value as likely as any other, by observation. */
-    readonly even: ReadonlyMap<string, number>;
-    /** How much likelier it is than under known faults that readings contradict each other. */
-    readonly lift: number;
-  };
+  /** How much likelier "something else" makes it than known faults do on average; absent: as likely. */
+  readonly elseLift?: number;
 }
 
 /**

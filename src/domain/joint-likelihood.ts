@@ -69,8 +69,6 @@ export interface JointLikelihood {
    * fault: 48 V on a 12 V machine, 13 V at the starter with 6 V at the battery.
    */
   unexplained(evidence: readonly CircuitEvidence[]): readonly ReadingEvidence[];
-  /** P(the reading, were every value that a meter can show as likely), in (0, 1]. */
-  evenChance(reading: ReadingEvidence): number;
   /**
    * Share of what people see and hear on a real machine that the simulation does not foresee, in
    * [0, 1): then any state is as likely as another.

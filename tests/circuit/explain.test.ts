@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { evenChance } from "../../src/circuit/evidence-table.ts";
 import { explainItems } from "../../src/circuit/explain.ts";
 import { createJoint } from "../../src/circuit/joint.ts";
 import { circuitNamed, read, smallBank, told } from "../helpers/circuits.ts";
@@ -51,13 +52,13 @@ describe("explanations", () => {
   it("expect of every reading alike no more than its share of what a meter can show", () => {
     const narrow = { ...read("battery-rest-volts", 12.6), low: 12.55, high: 12.65 };
     const band = { ...read("battery-rest-volts", 12.6), low: 12.4, high: 13.2 };
-    expect(joint.evenChance(narrow)).toBeLessThan(joint.evenChance(band));
+    expect(evenChance(circuit, narrow)).toBeLessThan(evenChance(circuit, band));
     // Ten readings of a tenth of a volt are as likely as the volt that they make up.
-    expect(10 * joint.evenChance(narrow)).toBeCloseTo(
-      joint.evenChance({ ...band, low: 12, high: 13 }),
+    expect(10 * evenChance(circuit, narrow)).toBeCloseTo(
+      evenChance(circuit, { ...band, low: 12, high: 13 }),
       9,
     );
-    expect(joint.evenChance({ ...band, low: -1e4, high: 1e4 })).toBe(1);
+    expect(evenChance(circuit, { ...band, low: -1e4, high: 1e4 })).toBe(1);
   });
 
   it("name nothing where all is in order", () => {

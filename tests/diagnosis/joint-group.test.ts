@@ -110,7 +110,6 @@ function rowsAsCircuit(): JointLikelihood {
     expected: () => [],
     effectiveMachines: () => new Float64Array(3),
     unexplained: () => [],
-    evenChance: () => 0.5,
     unforeseen: 0,
     placesOf: () => [],
     noticed: new Float64Array(3).fill(1),

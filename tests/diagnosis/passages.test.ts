@@ -66,7 +66,6 @@ const circuit: JointLikelihood = {
   expected: () => [],
   effectiveMachines: () => new Float64Array(names.length),
   unexplained: () => [],
-  evenChance: () => 0.5,
   unforeseen: 0,
   placesOf: () => [],
   noticed: new Float64Array(names.length).fill(1),

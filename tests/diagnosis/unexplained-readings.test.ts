@@ -100,3 +100,33 @@ describe("where the probes were", () => {
     expect(chanceOf("unknown")).toBeLessThan(chanceOf("post"));
   });
 });
+
+describe("a reading as a number", () => {
+  const chanceOf = (fault: string, reports: readonly Report[]) =>
+    updateBelief(model, { reports, acts: [] }).probability[
+      1 + model.hypotheses.faults.indexOf(fault)
+    ] ?? Number.NaN;
+  const drop = measured("plus-clamp-drop-volts", 5.8);
+  const start = measured("battery-start-volts", 12);
+
+  it("finds the one simulated fault that shows it, also before faults that are not simulated", () => {
+    // Ohm's law: only a joint that passes current loses 5.8 V.
+    expect(joint.hypotheses).not.toContain("interlock-wire-off");
+    expect(chanceOf("plus-clamp-corroded", [start, drop])).toBeGreaterThan(0.5);
+    expect(chanceOf("interlock-wire-off", [start, drop])).toBeLessThan(0.05);
+  });
+
+  it("is to faults that are not simulated what its band is, however finely it is read", () => {
+    const known = model.observations.get("battery-rest-volts")?.source.states ?? [];
+    const band = known.find(({ from = -1e9, to = 1e9 }) => from <= 12.6 && 12.6 < to);
+    const report = measured("battery-rest-volts", 12.6);
+    const byBand: Report = {
+      ...report,
+      said: { kind: "states", weights: { [band?.id ?? ""]: 1 } },
+    };
+    const fault = "interlock-wire-off";
+    const ratio = chanceOf(fault, [report]) / chanceOf(fault, [byBand]);
+    expect(ratio).toBeGreaterThan(0.8);
+    expect(ratio).toBeLessThan(1.25);
+  });
+});

@@ -132,6 +132,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/diagnosis/joint-evidence.ts": "tests/diagnosis/joint-group.test.ts",
   "src/diagnosis/fault-path.ts": "tests/diagnosis/epochs.test.ts",
   "src/diagnosis/reading-item.ts": "tests/diagnosis/unexplained-readings.test.ts",
+  "src/diagnosis/joint-numbers.ts": "tests/diagnosis/unexplained-readings.test.ts",
   "src/diagnosis/joint-start.ts": "tests/diagnosis/joint-group.test.ts",
   "src/diagnosis/kit.ts": "tests/diagnosis/plan.test.ts",
   "src/diagnosis/list-group.ts": "tests/diagnosis/belief.test.ts",
