@@ -1,7 +1,6 @@
 import { binaryBrier, logLoss, reliability, wilson } from "../diagnosis/calibration.ts";
-import type { CaseState } from "../domain/case-state.ts";
 import type { Counted, Share, ShopReport } from "../domain/shop-report.ts";
-import { type CaseFigures, comebacksIn, figuresOf } from "./case-figures.ts";
+import { type CaseFigures, comebacksIn } from "./case-figures.ts";
 
 const BINS = 5;
 
@@ -105,9 +104,4 @@ export function reportOf(all: readonly CaseFigures[], comebackDays: number): Sho
     causes: causesIn(closed),
     calibration: calibrationIn(closed, back),
   };
-}
-
-/** The report over cases as they stand. */
-export function reportOn(states: readonly CaseState[], comebackDays: number): ShopReport {
-  return reportOf(states.map(figuresOf), comebackDays);
 }

@@ -5,7 +5,7 @@ import { readConfig } from "../config.ts";
 import { foldCase } from "../domain/fold-case.ts";
 import type { Share, ShopReport } from "../domain/shop-report.ts";
 import { csvText } from "../paper/csv.ts";
-import { openLowdbStore } from "../store/lowdb-store.ts";
+import { createLowdbReader } from "../store/lowdb-reader.ts";
 import { problemLines } from "./case-files.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine } from "./options.ts";
@@ -33,9 +33,8 @@ export async function reportCommand(args: readonly string[], io: CommandIo): Pro
     io.stderr(problemLines(settings.problems));
     return 2;
   }
-  const store = await openLowdbStore(config.value.dataFolder, {
-    now: Date.now,
-    onDamage: ({ file, why }) => io.stderr(`set aside as damaged: ${file} (${why})\n`),
+  const store = createLowdbReader(config.value.dataFolder, {
+    onDamage: ({ file, why }) => io.stderr(`left out as damaged: ${file} (${why})\n`),
   });
   const figures: CaseFigures[] = [];
   for await (const document of store.all("case"))

@@ -14,7 +14,8 @@ export interface FileOperations {
   names(folder: string): Promise<readonly string[]>;
 }
 
-const isMissing = (error: unknown): boolean =>
+/** True of what the disk says where there is no such file or folder. */
+export const isMissing = (error: unknown): boolean =>
   error instanceof Error && "code" in error && error.code === "ENOENT";
 
 /** Some systems (Windows) do not open folders; they keep renames without being told. */

@@ -3,19 +3,13 @@ import { Low } from "lowdb";
 import type { DocumentKind, DocumentOf, DocumentStore } from "../cases/ports.ts";
 import type { TurnrowDocument } from "../domain/documents.ts";
 import type { FormatRules } from "./document-text.ts";
-import { formatRules, readDocument, writeDocument } from "./document-text.ts";
-import type { FileText } from "./durable-file.ts";
-import { createDurableFile, isLeftover } from "./durable-file.ts";
+import { formatRules, writeDocument } from "./document-text.ts";
+import { createDurableFile, type FileText, isLeftover } from "./durable-file.ts";
 import { fileNameFor } from "./file-name.ts";
 import type { FileOperations } from "./file-operations.ts";
 import { disk } from "./file-operations.ts";
+import { folders, isStored, readStored } from "./stored-file.ts";
 import { createTurns } from "./turns.ts";
-
-const folders: Readonly<Record<DocumentKind, string>> = {
-  case: "cases",
-  person: "people",
-  shop: "shop",
-};
 
 /** What lowdb holds where there is no file. */
 const missing: FileText = { text: "" };
@@ -78,7 +72,7 @@ class LowdbStore implements DocumentStore {
     return this.#inTurn(path, async () => {
       const stored = await this.#read(document.kind, path);
       if ((stored?.version ?? 0) !== expected) return "conflict";
-      const file = this.#fileAt(path);
+      const file = new Low(createDurableFile(path, this.#options.files), missing);
       file.data = { text };
       await file.write();
       return "saved";
@@ -88,7 +82,7 @@ class LowdbStore implements DocumentStore {
   async *all<K extends DocumentKind>(kind: K): AsyncIterable<DocumentOf<K>> {
     const folder = this.#folderOf(kind);
     const names = await this.#options.files.names(folder);
-    for (const name of names.filter((one) => one.endsWith(".json") && !one.startsWith("."))) {
+    for (const name of names.filter(isStored)) {
       const path = join(folder, name);
       const document = await this.#inTurn(path, () => this.#read(kind, path));
       if (document !== null) yield document;
@@ -117,20 +111,10 @@ class LowdbStore implements DocumentStore {
     return join(this.#folderOf(kind), fileNameFor(id));
   }
 
-  #fileAt(path: string): Low<FileText> {
-    return new Low(createDurableFile(path, this.#options.files), missing);
-  }
-
   /** Reads a file in its turn; one that cannot be used is set aside and counts as missing. */
   async #read<K extends DocumentKind>(kind: K, path: string): Promise<DocumentOf<K> | null> {
-    const file = this.#fileAt(path);
-    await file.read();
-    if (file.data === missing) return null;
-    const found = readDocument(kind, file.data.text, this.#options.rules);
-    if (!found.ok) return this.#setAside(kind, path, found.why);
-    const rightful = fileNameFor(found.document.id);
-    if (rightful === basename(path)) return found.document;
-    return this.#setAside(kind, path, `it belongs to ${rightful}`);
+    const stored = await readStored(kind, path, this.#options);
+    return stored.ok ? stored.document : this.#setAside(kind, path, stored.why);
   }
 
   async #setAside(kind: DocumentKind, path: string, why: string): Promise<null> {

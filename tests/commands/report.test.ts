@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
@@ -64,6 +64,44 @@ describe("report", () => {
     });
     expect((await runCommand(reportCommand, ["--json"])).stdout).toBe(stdout);
   });
+
+  it("says each figure in words, with how sure it is", async () => {
+    await withCases();
+    const { stdout } = await runCommand(reportCommand, []);
+    expect(stdout).toContain("2 cases: 1 open, 1 closed");
+    // One of one: by Wilson's interval (J. Am. Stat. Assoc. 22, 1927) the share is at least
+    // 1 / (1 + 1.96²) = 20.7 %.
+    expect(stdout).toContain("Solved by chat: 100 % of 1 (21 % to 100 %)");
+    expect(stdout).toContain("Fixed on the first visit: none yet");
+  });
+
+  it("disturbs nothing that the program at work there has just begun or cannot read", async () => {
+    await withCases();
+    const draft = join(folder, "cases", "._c3.json.tmp");
+    writeFileSync(draft, "half a case");
+    const broken = join(folder, "cases", "_d4.json");
+    writeFileSync(broken, "{");
+    const before = readdirSync(folder, { recursive: true });
+    const { code, stderr, stdout } = await runCommand(reportCommand, []);
+    expect(code).toBe(0);
+    expect(stdout).toContain("2 cases");
+    expect(stderr).toContain("_d4.json");
+    expect(readdirSync(folder, { recursive: true })).toEqual(before);
+    expect([readFileSync(draft, "utf8"), readFileSync(broken, "utf8")]).toEqual([
+      ...["half a case", "{"],
+    ]);
+  });
+
+  it("writes how far each cause has moved from its shipped share", async () => {
+    await withCases();
+    const { code, stdout } = await runCommand(reportCommand, ["--csv", "rates"]);
+    expect(code).toBe(0);
+    const rows = stdout.trim().split(/\r?\n/);
+    expect(rows[0]).toBe("machine,cause,times the shipped share");
+    const moved = rows.slice(1).map((row) => row.split(","));
+    expect(moved[0]?.[1]).toBe("pto-left-engaged");
+    expect(Number(moved[0]?.[2])).toBeGreaterThan(1);
+  }, 60_000);
 
   it("writes the cases as a table", async () => {
     await withCases();
