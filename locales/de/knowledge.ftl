@@ -6819,3 +6819,27 @@ verdict-read-amps-high-and-still = Viel Strom, und er steht: Motor blockiert ode
 
 # en: 2d692f10
 verdict-read-amps-high-and-turning = Viel Strom bei gutem Tempo: großer Motor, oder die Zange hat einen anderen Verbraucher mitgemessen.
+
+# en: c53c343b
+act-jump-start-not-other-volts = Hier nicht überbrücken: Es ist keine 12-Volt-Maschine. Die Werkstatt bringt das Passende mit.
+
+# en: be43fb30
+act-jump-start-not-plus-on-frame = Hier nicht überbrücken: Der Pluspol liegt am Rahmen, wie üblich angelegte Kabel gäben einen Kurzschluss. Das macht die Werkstatt.
+
+# en: 0a42996c
+act-jump-start-not-electronics = Hier nicht überbrücken: Es kann eine Maschine voller Elektronik beschädigen. Die Werkstatt macht es nach der Anleitung.
+
+# en: 2cb2da93
+act-jump-start-not-lithium = Hier nicht überbrücken: Es ist eine Lithiumbatterie.
+
+# en: e2c726d1
+act-jump-start-not-hard-frost = Bei starkem Frost nicht überbrücken: Eine leere Batterie kann gefroren sein und platzen. Erst wird sie angesehen.
+
+# en: 6115c1ab
+act-charge-battery-not-lithium = Nicht mit einem Ladegerät für Bleibatterien laden: Eine Lithiumbatterie braucht ihr eigenes.
+
+# en: 4a73bf8a
+act-charge-battery-not-hard-frost = Bei starkem Frost nicht laden: Eine leere Batterie kann gefroren sein und platzen. Erst wird sie angesehen.
+
+# en: b1f30731
+feature-positive-earth = Pluspol am Rahmen

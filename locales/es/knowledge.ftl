@@ -4569,3 +4569,19 @@ verdict-read-amps-high-and-slow = Mucha corriente y despacio: aceite espeso, mot
 verdict-read-amps-high-and-still = Mucha corriente y no gira: motor bloqueado o motor de arranque trabado. Pare, gírelo con una barra y piense en líquido en un cilindro.
 # en: 2d692f10
 verdict-read-amps-high-and-turning = Mucha corriente a buena velocidad: motor grande, o la pinza midió también otro consumo.
+# en: c53c343b
+act-jump-start-not-other-volts = Aquí no se arranca con cables: no es una máquina de 12 voltios. El taller trae lo que corresponde.
+# en: be43fb30
+act-jump-start-not-plus-on-frame = Aquí no se arranca con cables: el polo positivo va al chasis y los cables, puestos como siempre, harían un cortocircuito. Déjelo al taller.
+# en: 0a42996c
+act-jump-start-not-electronics = Aquí no se arranca con cables: puede dañar una máquina con tanta electrónica. El taller lo hace según el manual.
+# en: 2cb2da93
+act-jump-start-not-lithium = Aquí no se arranca con cables: la batería es de litio.
+# en: e2c726d1
+act-jump-start-not-hard-frost = Con helada fuerte no se arranca con cables: una batería descargada puede estar congelada y reventar. Antes hay que revisarla.
+# en: 6115c1ab
+act-charge-battery-not-lithium = No la cargue con un cargador para baterías de plomo: una de litio necesita el suyo.
+# en: 4a73bf8a
+act-charge-battery-not-hard-frost = Con helada fuerte no se carga: una batería descargada puede estar congelada y reventar. Antes hay que revisarla.
+# en: b1f30731
+feature-positive-earth = Polo positivo al chasis

@@ -5,6 +5,7 @@ import { standingReports } from "./arrange.ts";
 import { doneAct } from "./done-act.ts";
 import { chanceHolds } from "./machine-condition.ts";
 import { type Model, NOTHING_SEEN, type Seen } from "./model.ts";
+import { refusalOf } from "./refused-act.ts";
 
 /** Below this chance that the machine has the thing at all, it is not worth a question. */
 const LIKELY_ENOUGH = 0.2;
@@ -58,6 +59,7 @@ export function candidates(looking: Looking): Candidates {
   const acts = [...model.knowledge.acts.values()].filter(
     (act) =>
       allowed(looking, act, true) &&
+      !refused(looking, act) &&
       conditionsHold(looking, act.onlyIf) &&
       !looking.evidence.acts.some((done) => done.act === act.id),
   );
@@ -100,6 +102,12 @@ function allowed(looking: Looking, asked: Check | Act, atMachine: boolean): bool
     !(operator && asked.operatorHas.some((thing) => !situation.has.includes(thing))) &&
     applies(looking, asked.needs)
   );
+}
+
+function refused({ model, evidence, situation }: Looking, act: Act): boolean {
+  if (situation.performer !== "operator") return false;
+  const { facts, knowledge } = model;
+  return refusalOf(act, facts, { evidence, knowledge }) !== undefined;
 }
 
 function applies({ model }: Looking, needs: MachineCondition): boolean {

@@ -5,6 +5,9 @@ import { fuels } from "../domain/vocabulary.ts";
 /** Chance that a machine has a feature nobody ever said anything about. */
 const UNKNOWN_FEATURE = 0.5;
 
+/** The feature that the machine's own fact answers: which pole is on the frame. */
+const POSITIVE_EARTH = "positive-earth";
+
 /**
  * P(the condition holds) in [0, 1] for a machine of which some facts are unknown: an unknown fuel,
  * voltage or feature counts with its share among machines of the kind.
@@ -21,7 +24,7 @@ export function chanceHolds(
   let chance = fuelChance(condition, facts, kind) * voltsChance(condition, facts, kind);
   for (const feature of condition.features ?? []) {
     const share = kind === undefined ? UNKNOWN_FEATURE : (kind.features.get(feature) ?? 0);
-    const known = facts.features?.[feature];
+    const known = feature === POSITIVE_EARTH ? facts.positiveEarth : facts.features?.[feature];
     chance *= known === undefined ? share : Number(known);
   }
   return chance * ageChance(condition, facts, ageUnknown);

@@ -212,6 +212,16 @@ export interface Verdict {
   readonly text: string;
 }
 
+/** Where an act is left to the shop although it would help, and the sentence that says why. */
+export interface Refusal {
+  readonly id: string;
+  /** On machines that surely or probably are so. */
+  readonly when?: MachineCondition;
+  /** Where this was told; all of it. */
+  readonly told: readonly StateCondition[];
+  readonly because: string;
+}
+
 /**
  * Something done to the machine: it opens a new epoch. `outcomes` are the states of the
  * observation `yields` (for instance `jump-start`); P(outcome | fault) stands in the fault's rows.
@@ -226,6 +236,8 @@ export interface Act extends Titled {
   readonly hazards: readonly string[];
   readonly needs: MachineCondition;
   readonly onlyIf: readonly StateCondition[];
+  /** Where an operator must not do it. */
+  readonly refusals?: readonly Refusal[];
   readonly operatorHas: readonly string[];
   readonly tools: readonly string[];
   /** The observation that reports what came of it, where the trade has one (`jump-start`). */

@@ -105,6 +105,7 @@ export function buildAct(place: Placed<ActText>, context: ActContext): Act {
     hazards: cautions(text, context.gathered),
     needs: condition(text.needs),
     onlyIf: onlyIf(text["only-if"]),
+    ...refusals(text["left-to-shop"]),
     operatorHas: text["operator-needs"] ?? [],
     tools: text.tools ?? [],
     ...(text.reports === undefined ? {} : { yields: text.reports }),
@@ -114,6 +115,18 @@ export function buildAct(place: Placed<ActText>, context: ActContext): Act {
     makesStale: text["ask-again"] ?? [],
     ...(text["in-circuit"] === undefined ? {} : { inCircuit: text["in-circuit"] }),
     source: place.basis,
+  };
+}
+
+function refusals(texts: ActText["left-to-shop"]): Pick<Act, "refusals"> {
+  if (texts === undefined) return {};
+  return {
+    refusals: Object.entries(texts).map(([id, { when, told, because }]) => ({
+      id,
+      ...(when === undefined ? {} : { when: condition(when) }),
+      told: onlyIf(told),
+      because,
+    })),
   };
 }
 

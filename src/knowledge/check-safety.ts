@@ -101,6 +101,11 @@ function forbiddenAdvice(gathered: Gathered): Problem[] {
     ...[...gathered.redFlags.values()].flatMap((place) =>
       forbiddenText(place, ["say"], place.value.say, { rule, gathered }),
     ),
+    ...[...gathered.acts.values()].flatMap((place) =>
+      Object.entries(place.value["left-to-shop"] ?? {}).flatMap(([id, { because }]) =>
+        forbiddenText(place, ["left-to-shop", id, "because"], because, { rule, gathered }),
+      ),
+    ),
   ]);
 }
 

@@ -7,6 +7,7 @@ type Words = Map<string, string>;
  * `knowledge.ftl`. By kind:
  * - `fault-<id>` its title, `fault-<id>-explain`
  * - `observation-<id>`, `state-<observation>-<state>`
+ * - `act-<id>-not-<refusal>`
  * - `check-<id>` its title, `check-<id>-ask`, `check-<id>-how`, `verdict-<check>-<verdict>`,
  *   `menu-<check>-<heading>`
  * - `act-<id>` its title, `act-<id>-ask`, `act-<id>-how`
@@ -50,7 +51,12 @@ function addTasks({ checks, acts, remedies }: Knowledge, words: Words): void {
     }
     for (const { id, title } of check.menu) words.set(wordKey("menu", `${check.id}.${id}`), title);
   }
-  for (const act of acts.values()) addTask("act", act, words);
+  for (const act of acts.values()) {
+    addTask("act", act, words);
+    for (const { id, because } of act.refusals ?? []) {
+      words.set(wordKey("act", act.id, `not-${id}`), because);
+    }
+  }
   for (const { id, title, text } of remedies.values()) {
     words.set(wordKey("remedy", id), title);
     words.set(wordKey("remedy", id, "text"), text);

@@ -131,6 +131,13 @@ export type CheckText = z.infer<typeof CheckText>;
 /** What it changes in the starting circuit, by the names of the circuit files' `acts`. */
 const InCircuit = z.enum(["jump", "charge", "clean", "earth-lead", "bridge"]);
 
+/** Where an operator is told not to do it, and why. */
+const RefusalText = z
+  .strictObject({ when: Condition.optional(), told: OnlyIf.optional(), because: Line })
+  .refine((one) => one.when !== undefined || one.told !== undefined, {
+    error: 'Say where: "when:" for machines, "told:" for what people have said.',
+  });
+
 export const ActText = z.strictObject({
   title: Title,
   by: listOf(Performer),
@@ -141,6 +148,7 @@ export const ActText = z.strictObject({
   cautions: ids,
   needs: Condition.optional(),
   "only-if": OnlyIf.optional(),
+  "left-to-shop": z.record(Id, RefusalText).optional(),
   "operator-needs": ids,
   tools: ids,
   reports: Id.optional(),

@@ -37,6 +37,11 @@ export function taskReferences(gathered: Gathered, known: KnownIds, report: Repo
     list(place, "cured-means", one(cured), stateSet(reports ?? "", gathered), report);
     features(place, ["needs"], needs, known, report);
     states(place, place.value["only-if"], gathered, report, known);
+    for (const [id, { when, told }] of Object.entries(place.value["left-to-shop"] ?? {})) {
+      const inside = ["left-to-shop", id];
+      features(place, [...inside, "when"], when, known, report);
+      states(place, told, gathered, report, known, [...inside, "told"]);
+    }
   }
   for (const place of gathered.observations.values()) {
     const { follows, needs } = place.value;

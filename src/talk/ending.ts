@@ -7,6 +7,7 @@ import { line, phrase } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { wantsPlate } from "./next-question.ts";
 import { plainReason } from "./reasons.ts";
+import { refusedActLines } from "./refused-acts.ts";
 import { summaryButton } from "./summary.ts";
 
 /** An operator is told of three causes at most, and of none that is very unlikely. */
@@ -78,6 +79,7 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
       ...causes.flatMap((cause) => causeLines(cause, desk.knowledge)),
       ...(unsure ? [line(phrase("may-be-else"))] : []),
       ...notYetLines(causes, desk),
+      ...refusedActLines(causes, state, desk),
       ...nextLines(state, desk),
       ...plate,
       line(phrase("manual-first")),

@@ -115,6 +115,27 @@ describe("the check of the shipped rules refuses", () => {
   });
 });
 
+describe("the reason why something is left to the shop", () => {
+  const act = (because: string) => `title: Planted
+source: invented for tests
+acts:
+  planted-act:
+    title: Planted
+    by: operator
+    ask: Try it. What happens?
+    minutes: 1
+    cautions: [start-from-seat]
+    left-to-shop: { x: { when: { volts: 24 }, because: ${because} } }
+`;
+
+  it("is advice too", () => {
+    expect(planted(act("The shop does it.")).map((one) => one.says)).toEqual([]);
+    const [problem] = planted(act("Bridge the studs instead."));
+    expect(problem?.says).toContain("Nobody is advised to bridge");
+    expect(problem?.line).toBe(10);
+  });
+});
+
 describe("the shipped dangers", () => {
   let knowledge: Knowledge;
   beforeAll(() => {
