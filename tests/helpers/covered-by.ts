@@ -221,7 +221,6 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/talk/visit-sheet.ts": "tests/talk/visit-turn.test.ts",
   "src/talk/visit-step.ts": "tests/talk/visit-turn.test.ts",
   "src/cases/lobby.ts": "tests/cases/office.test.ts",
-  "src/cases/lobby-lists.ts": "tests/cases/office.test.ts",
   "src/cases/lobby-members.ts": "tests/cases/office.test.ts",
   "src/cases/invites.ts": "tests/cases/office.test.ts",
   "src/cases/phone-calls.ts": "tests/cases/office.test.ts",
