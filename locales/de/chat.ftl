@@ -346,8 +346,8 @@ chance-possible = { $cause }: möglich, etwa { $chance }
 chance-less-likely = { $cause }: weniger wahrscheinlich, etwa { $chance }
 # en: f3e25bfd
 may-be-else = Es kann gut etwas sein, das nicht auf meiner Liste steht.
-# en: 423530d5
-do-not-buy-yet = Noch nicht kaufen: { $part }. Erst: { $check }.
+# en: 17a7438d
+do-not-buy-yet = Noch nicht kaufen: { $part }. Erst prüfen: { $check }.
 # en: feabbe78
 manual-first = Die Betriebsanleitung Ihrer Maschine geht vor. Wo Sie unsicher sind, lassen Sie es und überlassen es uns.
 # en: 754d8e8a
@@ -883,8 +883,8 @@ expected-cause = { $cause }: { $median } ({ $low } bis { $high })
 step-left = vorerst gelassen
 # en: b696a226
 step-tools = Werkzeug: { $tools }
-# en: 08a834ce
-cautions-as-before = wie vorhin: { $names }
+# en: 49beba9e
+cautions-as-before = wie vorhin – { $names }
 # en: 7bb6bd3d
 step-parts = Teile: { $parts }
 # en: 2869049a

@@ -346,8 +346,8 @@ chance-possible = { $cause }: posible, más o menos { $chance }
 chance-less-likely = { $cause }: menos probable, más o menos { $chance }
 # en: f3e25bfd
 may-be-else = Bien puede ser algo que no está en mi lista.
-# en: 423530d5
-do-not-buy-yet = No compre todavía: { $part }. Antes: { $check }.
+# en: 17a7438d
+do-not-buy-yet = No compre todavía: { $part }. Mire antes: { $check }.
 # en: feabbe78
 manual-first = El manual de su máquina manda. Lo que no vea claro, déjenoslo a nosotros.
 # en: 754d8e8a
@@ -883,8 +883,8 @@ expected-cause = { $cause }: { $median } ({ $low } a { $high })
 step-left = dejado por ahora
 # en: b696a226
 step-tools = Herramientas: { $tools }
-# en: 08a834ce
-cautions-as-before = como antes: { $names }
+# en: 49beba9e
+cautions-as-before = como antes – { $names }
 # en: 7bb6bd3d
 step-parts = Piezas: { $parts }
 # en: 2869049a

@@ -17,8 +17,8 @@ export type Arg =
   | { readonly quantity: number; readonly unit: Unit; readonly digits?: number }
   /** A moment, shown in the shop's time zone. */
   | { readonly time: number; readonly style: "day" | "hour" | "day-hour" }
-  /** Joined as a list of that language. */
-  | { readonly list: readonly Arg[] };
+  /** Joined as a list of that language; `parted`: only set apart, as the words are no sentence. */
+  | { readonly list: readonly Arg[]; readonly parted?: true };
 
 export type Unit =
   | "V"

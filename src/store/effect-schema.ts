@@ -26,7 +26,7 @@ const arg: z.ZodType<Arg> = z.lazy(() =>
     z.object({ phrase }),
     z.object({ quantity: z.number(), unit, digits: whole.exactOptional() }),
     z.object({ time: z.number(), style: z.enum(["day", "hour", "day-hour"]) }),
-    z.object({ list: list(arg) }),
+    z.object({ list: list(arg), parted: z.literal(true).exactOptional() }),
   ]),
 );
 

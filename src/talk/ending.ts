@@ -13,6 +13,8 @@ import { summaryButton } from "./summary.ts";
 /** An operator is told of three causes at most, and of none that is very unlikely. */
 const MOST_CAUSES = 3;
 const LEAST_CHANCE = 0.05;
+/** Nobody keeps more than two things in mind that they shall not buy. */
+const MOST_WARNINGS = 2;
 
 function causeLines(cause: RankedCause, knowledge: Knowledge): Line[] {
   const words = phrase(`chance-${chanceWord(cause.probability)}`, {
@@ -40,7 +42,7 @@ function notYetLines(causes: readonly RankedCause[], desk: Desk): Line[] {
       ),
     );
   }
-  return lines;
+  return lines.slice(0, MOST_WARNINGS);
 }
 
 function nextLines(state: CaseState, desk: Desk): Line[] {

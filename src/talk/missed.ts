@@ -70,7 +70,8 @@ export function missed(state: CaseState, said: CaseHappening, given: Given): Dec
     });
     return passed === null ? kept : together(kept, passed);
   }
-  const happenings: CaseHappening[] = [said, { type: "question.missed" }];
+  const happenings: CaseHappening[] =
+    before === null ? [said, { type: "question.missed" }] : [said];
   const kept = together({ happenings, effects: [] });
   return together(
     kept,

@@ -172,8 +172,11 @@ function answeredBy(facts: readonly CaseHappening[], state: CaseState, desk: Des
   const open = state.open.operator;
   if (open === null) return {};
   const { asking } = open;
-  const isFact = facts.some((fact) => fact.type === "where.told" || fact.type === "phone.told");
-  if (isFact || asking.about === "story") {
+  const [fact] = facts.flatMap((one) =>
+    one.type === "where.told" ? [one.words] : one.type === "phone.told" ? [one.phone] : [],
+  );
+  if (fact !== undefined) return { answered: { question: open, label: { raw: fact } } };
+  if (asking.about === "story") {
     return { answered: { question: open, label: phrase("answer-noted") } };
   }
   const yields = asking.about === "check" ? desk.knowledge.checks.get(asking.check)?.yields : null;

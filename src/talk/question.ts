@@ -58,7 +58,8 @@ export function cautionsFor(
   );
   const hazards = hazardsOf(asking, knowledge);
   const again = hazards.filter((hazard) => met.has(hazard));
-  const names = { list: again.map((hazard) => ({ know: wordKey("hazard", hazard) })) };
+  const said = again.map((hazard) => ({ know: wordKey("hazard", hazard) }));
+  const names = { list: said, parted: true } as const;
   return [
     ...cautionLines(hazards.filter((hazard) => !met.has(hazard))),
     ...(again.length === 0 ? [] : [line(phrase("cautions-as-before", { names }), "caution")]),

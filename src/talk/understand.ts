@@ -5,8 +5,9 @@ import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import type { ReadingResult } from "../domain/reading.ts";
-import type { Reporter } from "../domain/vocabulary.ts";
+import { ON_START, type Reporter } from "../domain/vocabulary.ts";
 import { line, phrase } from "./decision.ts";
+import { AT_MACHINE } from "./place.ts";
 import { addsTo, reportsFrom } from "./reports.ts";
 
 /** A machine named less surely than this is asked for. */
@@ -99,10 +100,22 @@ export function reportWords(report: Report, knowledge: Knowledge): Arg[] {
   return plain;
 }
 
+/** What these are about is plain from their words. */
+const speakForThemselves: ReadonlySet<string> = new Set([ON_START, AT_MACHINE]);
+
+/** A report as it is said back: what it is about stands before words that do not say it. */
+function notedWords(report: Report, knowledge: Knowledge): Arg[] {
+  const words = reportWords(report, knowledge);
+  const isPlain = report.said.kind !== "states" || speakForThemselves.has(report.observation);
+  if (isPlain || words.length === 0) return words;
+  const name = { know: wordKey("observation", report.observation) };
+  return [{ phrase: phrase("answer-in-list", { name, value: { list: words } }) }];
+}
+
 /** "Noted: one click, lights bright." — or nothing where no words were understood. */
 export function notedLines(happenings: readonly CaseHappening[], knowledge: Knowledge): Line[] {
   const what = happenings.flatMap((happening): Arg[] => {
-    if (happening.type === "answer.given") return reportWords(happening.report, knowledge);
+    if (happening.type === "answer.given") return notedWords(happening.report, knowledge);
     if (happening.type !== "machine.described") return [];
     const { kind, fuel } = happening.facts;
     return [
@@ -110,5 +123,5 @@ export function notedLines(happenings: readonly CaseHappening[], knowledge: Know
       ...(fuel === undefined ? [] : [{ phrase: phrase(`fuel-${fuel}`) }]),
     ];
   });
-  return what.length === 0 ? [] : [line(phrase("noted", { what: { list: what } }))];
+  return what.length === 0 ? [] : [line(phrase("noted", { what: { list: what, parted: true } }))];
 }

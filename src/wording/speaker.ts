@@ -5,6 +5,9 @@ import { formatQuantity } from "./quantities.ts";
 import { isolate, plainWords, runsAgainst } from "./text-direction.ts";
 import { plainKey, type ReportTrouble } from "./trouble.ts";
 
+/** Between things that are set side by side. */
+const PARTING = " · ";
+
 /** Turns phrases into text of one language; never throws, never gives up without a text. */
 export interface Speaker {
   readonly pack: LanguagePack;
@@ -76,13 +79,13 @@ export function createSpeaker(parts: SpeakerParts): Speaker {
     if ("quantity" in arg) return formatQuantity(arg, pack.forms, (key) => message({ key }));
     if ("time" in arg)
       return formatMoment(arg.time, arg.style, { forms: pack.forms, timeZone: parts.timeZone });
-    return list(arg.list);
+    return list(arg.list, arg.parted === true);
   }
 
-  function list(members: readonly Arg[]): string {
+  function list(members: readonly Arg[], isParted: boolean): string {
     if (members.length === 0) return message({ key: "list-empty" });
     const words = members.map(text).map((word) => (pack.rightToLeft ? isolate(word) : word));
-    return pack.forms.list(words);
+    return isParted ? words.join(PARTING) : pack.forms.list(words);
   }
 
   /** Fluent isolates every variable of a right-to-left text; elsewhere only these need it. */

@@ -46,6 +46,10 @@ describe("facts in free words", () => {
     const text = line === undefined ? "" : speech.wording.phrase(line.say, "en");
     expect(text).toContain("Garden tractor");
     expect(text).toContain("One click");
+    expect(text).not.toContain(" and ");
+    const [lights] = notedLines(facts("the lights stay bright"), workshop.knowledge);
+    const named = lights === undefined ? "" : speech.wording.phrase(lights.say, "en");
+    expect(named).toBe("Noted: Lights while the key is on START: They stay bright.");
     expect(notedLines(facts("good morning"), workshop.knowledge)).toEqual([]);
   });
 });
