@@ -2,7 +2,8 @@ import { z } from "zod";
 import { CauseGroup } from "./vocabulary.ts";
 
 const Clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time such as 07:30");
-const days = [
+/** As `Hours` names them, Monday first. */
+export const weekdays = [
   "monday",
   "tuesday",
   "wednesday",
@@ -46,7 +47,7 @@ export const ShopSettings = z.strictObject({
   /** Where people read what is kept of them. */
   privacyLink: z.url("a web address such as https://example.org/privacy").optional(),
   timeZone: z.string().default("UTC"),
-  hours: z.partialRecord(z.enum(days), Hours).default({}),
+  hours: z.partialRecord(z.enum(weekdays), Hours).default({}),
   /** Nobody is written to for what can wait; dangers are told at any hour. */
   quietHours: Hours.default({ from: "21:00", to: "07:00" }),
   languages: z

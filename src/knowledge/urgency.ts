@@ -2,8 +2,8 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { z } from "zod";
 import type { Problem, Result } from "../domain/result.ts";
-import type { MachineKindId } from "../domain/vocabulary.ts";
-import { MachineKindId as MachineKind } from "../domain/vocabulary.ts";
+import type { Urgency, UrgencyFacts } from "../domain/urgency.ts";
+import { MachineKindId } from "../domain/vocabulary.ts";
 import { checkShape } from "./explain-issue.ts";
 import { readYaml } from "./read-yaml.ts";
 import { Id, Line, listOf, Source } from "./schema-words.ts";
@@ -12,7 +12,7 @@ import { problemIn } from "./source-file.ts";
 const When = z
   .strictObject({
     stated: z.enum(["high", "normal", "low"]).optional(),
-    kinds: listOf(MachineKind).optional(),
+    kinds: listOf(MachineKindId).optional(),
     months: listOf(z.number().int().min(1).max(12)).optional(),
     flags: listOf(Id).optional(),
     comeback: z.boolean().optional(),
@@ -30,34 +30,6 @@ export const UrgencyText = z.strictObject({
 export type UrgencyRules = z.infer<typeof UrgencyText>;
 
 const UrgencyFile = z.strictObject({ source: Source, urgency: UrgencyText });
-
-/** What is known of a call when its urgency is reckoned. */
-export interface UrgencyFacts {
-  /** What the caller said; null where nothing was said. */
-  readonly stated: "low" | "normal" | "high" | null;
-  readonly kind: MachineKindId;
-  /** 1 to 12, at the machine. */
-  readonly month: number;
-  /** Red flags raised. */
-  readonly flags: readonly string[];
-  /** True where the same trouble came back after the shop's own work. */
-  readonly comeback: boolean;
-  /** Hours since the call came in. */
-  readonly waitedHours: number;
-}
-
-export interface Urgency {
-  readonly level: "low" | "normal" | "high";
-  readonly points: number;
-  /** The rules that held, those with most points first. */
-  readonly reasons: readonly {
-    readonly rule: string;
-    readonly points: number;
-    readonly because: string;
-  }[];
-  /** Hours of waiting at which the next rule about waiting begins to hold; none: Infinity. */
-  readonly untilHours: number;
-}
 
 /**
  * Reads the rules of urgency.
@@ -119,7 +91,7 @@ export function urgencyOf({ levels, rules }: UrgencyRules, facts: UrgencyFacts):
   const { entries, steps } = listOfRules(rules);
   const reasons = entries
     .filter(([, { when }]) => holds(when, facts))
-    .map(([rule, { points, because }]) => ({ rule, points, because }))
+    .map(([rule, { points }]) => ({ rule, points }))
     .sort((a, b) => b.points - a.points);
   const points = reasons.reduce((sum, reason) => sum + reason.points, 0);
   const level = points >= levels.high ? "high" : points >= levels.normal ? "normal" : "low";

@@ -1,24 +1,14 @@
-import type { ShopSettings } from "../domain/settings.ts";
+import { type ShopSettings, weekdays } from "../domain/settings.ts";
 import { DAY, MINUTE } from "./desk.ts";
 
 const MINUTES_A_DAY = 24 * 60;
 /** Nobody is woken for what can wait: from nine in the evening to seven in the morning. */
 const NIGHT = { from: "21:00", to: "07:00" };
 
-const days = [
-  "monday",
-  "tuesday",
-  "wednesday",
-  "thursday",
-  "friday",
-  "saturday",
-  "sunday",
-] as const;
-
 type Opening = Pick<ShopSettings, "hours" | "timeZone">;
 
 interface Local {
-  readonly day: (typeof days)[number];
+  readonly day: (typeof weekdays)[number];
   /** Minutes since midnight. */
   readonly minutes: number;
 }
@@ -30,7 +20,7 @@ function localTime(time: number, timeZone: string): Local {
   }).formatToParts(time);
   const part = (type: string) => parts.find((one) => one.type === type)?.value ?? "";
   const name = part("weekday").toLowerCase();
-  const day = days.find((one) => one === name) ?? "monday";
+  const day = weekdays.find((one) => one === name) ?? "monday";
   return { day, minutes: Number(part("hour")) * 60 + Number(part("minute")) };
 }
 
@@ -68,7 +58,7 @@ export function presenceAt(now: number, { hours, timeZone }: Opening): Presence 
     if (here.minutes >= from && here.minutes < to) return { is: "open", until: until() };
   }
   for (let daysOn = 0; daysOn <= 7; daysOn += 1) {
-    const name = days[(days.indexOf(here.day) + daysOn) % 7] ?? here.day;
+    const name = weekdays[(weekdays.indexOf(here.day) + daysOn) % 7] ?? here.day;
     const opening = hours[name];
     if (opening === undefined) continue;
     const minutes = minutesOf(opening.from);

@@ -8,8 +8,8 @@ import type { CaseHappening } from "../../src/domain/case-events.ts";
 import { stamped } from "../../src/domain/case-events.ts";
 import type { CaseDocument } from "../../src/domain/documents.ts";
 import { FORMAT } from "../../src/domain/documents.ts";
+import type { Urgency, UrgencyFacts } from "../../src/domain/urgency.ts";
 import { createMemoryStore } from "../../src/store/memory-store.ts";
-import type { Urgency, UrgencyFacts } from "../../src/talk/urgency.ts";
 
 const HOUR = 60 * 60 * 1000;
 const DAY = 24 * HOUR;

@@ -6,7 +6,6 @@ import { loadKnowledge } from "../../src/knowledge/load.ts";
 import {
   loadUrgency,
   readUrgency,
-  type UrgencyFacts,
   type UrgencyRules,
   urgencyOf,
 } from "../../src/knowledge/urgency.ts";
