@@ -346,7 +346,7 @@ chance-possible = { $cause }: möglich, etwa { $chance }
 chance-less-likely = { $cause }: weniger wahrscheinlich, etwa { $chance }
 # en: f3e25bfd
 may-be-else = Es kann gut etwas sein, das nicht auf meiner Liste steht.
-# en: 17a7438d
+# en: ee526cb0
 do-not-buy-yet = Noch nicht kaufen: { $part }. Erst prüfen: { $check }.
 # en: feabbe78
 manual-first = Die Betriebsanleitung Ihrer Maschine geht vor. Wo Sie unsicher sind, lassen Sie es und überlassen es uns.
@@ -883,7 +883,7 @@ expected-cause = { $cause }: { $median } ({ $low } bis { $high })
 step-left = vorerst gelassen
 # en: b696a226
 step-tools = Werkzeug: { $tools }
-# en: 49beba9e
+# en: f36f30ec
 cautions-as-before = wie vorhin – { $names }
 # en: 7bb6bd3d
 step-parts = Teile: { $parts }

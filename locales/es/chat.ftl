@@ -346,7 +346,7 @@ chance-possible = { $cause }: posible, más o menos { $chance }
 chance-less-likely = { $cause }: menos probable, más o menos { $chance }
 # en: f3e25bfd
 may-be-else = Bien puede ser algo que no está en mi lista.
-# en: 17a7438d
+# en: ee526cb0
 do-not-buy-yet = No compre todavía: { $part }. Mire antes: { $check }.
 # en: feabbe78
 manual-first = El manual de su máquina manda. Lo que no vea claro, déjenoslo a nosotros.
@@ -883,7 +883,7 @@ expected-cause = { $cause }: { $median } ({ $low } a { $high })
 step-left = dejado por ahora
 # en: b696a226
 step-tools = Herramientas: { $tools }
-# en: 49beba9e
+# en: f36f30ec
 cautions-as-before = como antes – { $names }
 # en: 7bb6bd3d
 step-parts = Piezas: { $parts }
