@@ -6,12 +6,15 @@ import { loadCircuits } from "../knowledge/circuit-files.ts";
 import { loadKnowledge } from "../knowledge/load.ts";
 import { checkLocales, type LocaleReport } from "../knowledge/locale-check.ts";
 import { loadPhrases } from "../knowledge/phrases.ts";
-import { nearestNeighbours } from "../knowledge/separation.ts";
+import { nearestNeighbours, type Separation, sumUpApartness } from "../knowledge/separation.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine } from "./options.ts";
 
 const usage =
   'Use it as "npm run flows", with "-- --json", "-- words LANG" or "-- apart" behind it.\n';
+
+/** More pairs than these nobody reads. */
+const CLOSEST_NAMED = 10;
 
 /** What the check of the knowledge found. */
 interface Findings {
@@ -89,13 +92,20 @@ function asText({ knowledge, problems }: Findings): string {
   const lines = problems.map(problemLine);
   if (problems.length > 0) {
     const what = problems.length === 1 ? "One mistake" : `${problems.length} mistakes`;
-    return `${lines.join("\n")}\n\n${what}. Nothing is used until they are mended.\n`;
+    return `${lines.join("\n")}\n\n${what}. ${outcome(knowledge, problems)}\n`;
   }
   const { faults, observations, checks, machineKinds, parts } = counts(knowledge);
   return (
     `No mistakes: ${faults} faults, ${observations} observations, ${checks} checks, ` +
     `${machineKinds} kinds of machine, ${parts} parts.\n`
   );
+}
+
+/** Words that lack their translation keep nobody from using the knowledge. */
+function outcome(knowledge: Knowledge | undefined, problems: readonly Problem[]): string {
+  const wordsOnly = problems.every(({ file }) => file?.startsWith("locales/"));
+  if (knowledge === undefined || !wordsOnly) return "Nothing is used until they are mended.";
+  return "The knowledge itself is sound; only words in locales/ are missing or old.";
 }
 
 function problemLine({ file, line, at, says }: Problem): string {
@@ -125,8 +135,14 @@ function printSeparation({ knowledge, problems }: Findings, io: CommandIo): numb
     return 1;
   }
   const rows = nearestNeighbours(knowledge).sort((a, b) => a.decibans - b.decibans);
-  for (const { fault, neighbour, check, decibans } of rows) {
-    io.stdout(`${decibans.toFixed(1).padStart(5)} dB  ${fault} / ${neighbour}: ${check}\n`);
-  }
+  const shown = ({ fault, neighbour, check, decibans }: Separation) =>
+    `${decibans.toFixed(1).padStart(5)} dB  ${fault} / ${neighbour}: ${check}\n`;
+  const { median, closest } = sumUpApartness(rows, CLOSEST_NAMED);
+  io.stdout(
+    `${rows.map(shown).join("")}\n` +
+      `${rows.length} faults; half of them are ${median.toFixed(1)} dB or more from their nearest ` +
+      `neighbour. The closest pairs, with the check that tells them apart best:\n` +
+      closest.map(shown).join(""),
+  );
   return 0;
 }

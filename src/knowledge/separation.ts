@@ -53,6 +53,31 @@ export function nearestNeighbours(knowledge: Knowledge): Separation[] {
   });
 }
 
+/** How far apart the faults are as a whole. */
+export interface Apartness {
+  /** Median distance of a fault from its nearest neighbour, in decibans. */
+  readonly median: number;
+  /** The closest pairs, each once, the closest first. */
+  readonly closest: readonly Separation[];
+}
+
+/**
+ * Sums up the distances to the nearest neighbours.
+ * @param rows what `nearestNeighbours` found; at least one
+ * @param most how many of the closest pairs to name
+ */
+export function sumUpApartness(rows: readonly Separation[], most: number): Apartness {
+  const sorted = [...rows].sort((a, b) => a.decibans - b.decibans);
+  const middle = sorted.slice((sorted.length - 1) >> 1, (sorted.length >> 1) + 1);
+  const pairs = new Map(
+    sorted.map((row) => [[row.fault, row.neighbour].sort().join(" / "), row] as const).reverse(),
+  );
+  return {
+    median: middle.reduce((sum, row) => sum + row.decibans, 0) / middle.length,
+    closest: [...pairs.values()].sort((a, b) => a.decibans - b.decibans).slice(0, most),
+  };
+}
+
 /** True where some machine kind can have both faults. */
 export function meet(one: Fault, other: Fault, knowledge: Knowledge): boolean {
   const fuels = one.needs.fuels?.filter((fuel) => other.needs.fuels?.includes(fuel) ?? true);

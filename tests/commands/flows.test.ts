@@ -93,12 +93,19 @@ describe("flows", { timeout: 120_000 }, () => {
     const { code, out } = await run(["words", "xx"], root);
     expect(out).toMatch(/xx: \d{3,} missing/);
     expect(code).toBe(1);
+    const whole = await run([], root);
+    expect(whole.out).toContain("The knowledge itself is sound; only words");
+    expect(whole.code).toBe(1);
     expect((await run(["words", "yy"], root)).err).toContain('There is no language "yy"');
   });
 
   it("shows for each fault what is hardest to tell from it", async () => {
     const { code, out } = await run(["apart"]);
     expect(out.split("\n")[0]).toMatch(/^ +\d+\.\d dB {2}[a-z-]+ \/ [a-z-]+: [a-z-]+$/);
+    const [, closest = ""] = out.split(/half of them are \d+\.\d dB or more from .*:\n/);
+    const pairs = closest.trimEnd().split("\n");
+    expect(pairs).toHaveLength(10);
+    expect(pairs[0]).toBe(out.split("\n")[0]);
     expect(code).toBe(0);
   });
 

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { createSeparator, meet, nearestNeighbours } from "../../src/knowledge/separation.ts";
+import {
+  createSeparator,
+  meet,
+  nearestNeighbours,
+  sumUpApartness,
+} from "../../src/knowledge/separation.ts";
 import { knowledgeOf } from "./small-flows.ts";
 
 describe("how well a check tells two faults apart", () => {
@@ -33,6 +38,17 @@ describe("how well a check tells two faults apart", () => {
       expect(neighbour).not.toBe(fault);
       expect(decibans).toBeGreaterThan(0);
     }
+  });
+
+  it("is summed up by the median and by the closest pairs, each once", () => {
+    const row = (fault: string, neighbour: string, decibans: number) =>
+      ({ fault, neighbour, decibans, check: "c" }) as const;
+    const rows = [row("c", "a", 9), row("a", "b", 2), row("b", "a", 2), row("d", "c", 4)];
+    const { median, closest } = sumUpApartness(rows, 2);
+    expect(median).toBe(3);
+    expect(closest.map(({ fault, neighbour }) => fault + neighbour)).toEqual(["ab", "dc"]);
+    expect(sumUpApartness(rows.slice(1), 9).median).toBe(2);
+    expect(sumUpApartness(rows, 9).closest).toHaveLength(3);
   });
 
   it("knows which faults can meet on one machine", () => {
