@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
+import type { UrgencyFacts } from "../../src/domain/urgency.ts";
 import { machineKinds } from "../../src/domain/vocabulary.ts";
 import { loadKnowledge } from "../../src/knowledge/load.ts";
 import {
