@@ -13,7 +13,7 @@ export interface BankRequest {
   readonly pairs: readonly string[];
 }
 
-/** Machines that stand for each hypothesis; topped up where few of them fit the evidence. */
+/** Machines that stand for each hypothesis. */
 export const STANDING_MACHINES = 2000;
 
 /** Everything to simulate for a bank, in order. */
@@ -22,10 +22,10 @@ export function bankHypotheses(network: CircuitNetwork, { pairs }: BankRequest):
 }
 
 /** The block request of one hypothesis of a bank. */
-export function blockRequest(hypothesis: string, request: BankRequest, helping = 0) {
+export function blockRequest(hypothesis: string, request: BankRequest) {
   const { band, seed, machines } = request;
   const celsius = TEMPERATURE_BANDS[band];
-  return { hypothesis, celsius, kelvinAround: BAND_HALF_WIDTH, seed, machines, helping };
+  return { hypothesis, celsius, kelvinAround: BAND_HALF_WIDTH, seed, machines };
 }
 
 /**

@@ -50,8 +50,6 @@ export interface BlockRequest {
   readonly kelvinAround: number;
   readonly seed: number;
   readonly machines: number;
-  /** Which helping of machines of the same kind: 0 stands in the bank, more are topped up. */
-  readonly helping?: number;
   /** Share of machines with a mild second fault; absent: `COMPANION_SHARE`. */
   readonly companions?: number;
 }
@@ -72,8 +70,8 @@ export function openSimulator(network: CircuitNetwork): Simulator {
  * @returns the block
  */
 export function simulateBlock(simulator: Simulator, request: BlockRequest): Block {
-  const { hypothesis, machines, celsius: middle, kelvinAround, seed, helping = 0 } = request;
-  const random = createRandom(seed, `${hypothesis}/${middle}/${helping}`);
+  const { hypothesis, machines, celsius: middle, kelvinAround, seed } = request;
+  const random = createRandom(seed, `${hypothesis}/${middle}/0`);
   const gauges = findGauges(simulator.assembly);
   const block = emptyBlock(simulator, gauges, request);
   const acts = actRecords(simulator.assembly.network, block, gauges);

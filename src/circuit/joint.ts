@@ -64,7 +64,6 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
         return expectedRange(parts, testPoint);
       });
     },
-    effectiveMachines: (evidence) => Float64Array.from(weigh(evidence), effective),
     noticed: Float64Array.from(start, noticedShare),
   };
 }
@@ -152,20 +151,6 @@ function sumOf(blocks: WeighedBlocks["blocks"]): number {
 
 function total(parts: readonly WeighedBlocks[]): number {
   return parts.reduce((sum, { blocks, scale }) => sum + scale * sumOf(blocks), 0);
-}
-
-function effective(parts: readonly WeighedBlocks[]): number {
-  let sum = 0;
-  let squares = 0;
-  for (const { blocks, scale } of parts) {
-    for (const { weights } of blocks) {
-      for (const weight of weights) {
-        sum += weight * scale;
-        squares += (weight * scale) ** 2;
-      }
-    }
-  }
-  return squares > 0 ? (sum * sum) / squares : 0;
 }
 
 function noticedShare(parts: readonly WeighedBlocks[]): number {

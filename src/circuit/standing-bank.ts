@@ -7,7 +7,7 @@ import { CHATTER_CODE } from "./observe.ts";
 /** The simulated machines of one circuit at one temperature band, ready to be weighed. */
 export interface StandingBank {
   readonly network: CircuitNetwork;
-  /** One block a hypothesis, and more where machines were topped up. */
+  /** The blocks of each hypothesis. */
   readonly blocks: ReadonlyMap<string, readonly Block[]>;
 }
 
@@ -41,15 +41,11 @@ export function liveMachines(weights: Float64Array): Int32Array {
 
 /** Puts blocks into a bank, after those of the same hypothesis. */
 export function standBank(network: CircuitNetwork, blocks: readonly Block[]): StandingBank {
-  return addBlocks({ network, blocks: new Map() }, blocks);
-}
-
-export function addBlocks(bank: StandingBank, more: readonly Block[]): StandingBank {
-  const blocks = new Map(bank.blocks);
-  for (const block of more) {
-    blocks.set(block.hypothesis, [...(blocks.get(block.hypothesis) ?? []), block]);
+  const byHypothesis = new Map<string, readonly Block[]>();
+  for (const block of blocks) {
+    byHypothesis.set(block.hypothesis, [...(byHypothesis.get(block.hypothesis) ?? []), block]);
   }
-  return { network: bank.network, blocks };
+  return { network, blocks: byHypothesis };
 }
 
 /** Weight of each machine of a block before any evidence: 1, or less where nobody would notice. */

@@ -76,8 +76,6 @@ export interface JointLikelihood {
   readonly unforeseen: number;
   /** Other places people mean by a test point's words; empty where there is only one. */
   placesOf(testPoint: string): readonly string[];
-  /** Effective number of machines left in each hypothesis after the evidence. */
-  effectiveMachines(evidence: readonly CircuitEvidence[]): Float64Array;
   /** Share of machines with the fault whose owner would notice: how a prior moves with frost. */
   readonly noticed: Float64Array;
 }

@@ -20,7 +20,6 @@ describe("a bank", () => {
     simulateBlock(used, { ...request, hypothesis: "hydrolock" });
     expect(simulateBlock(used, request)).toEqual(fresh);
     expect(simulateBlock(used, { ...request, seed: 8 })).not.toEqual(fresh);
-    expect(simulateBlock(used, { ...request, helping: 1 })).not.toEqual(fresh);
   });
 
   it("holds nothing wrong and every fault, then the pairs asked for", () => {

@@ -108,7 +108,6 @@ function rowsAsCircuit(): JointLikelihood {
       );
     },
     expected: () => [],
-    effectiveMachines: () => new Float64Array(3),
     unexplained: () => [],
     unforeseen: 0,
     placesOf: () => [],

@@ -64,7 +64,6 @@ const circuit: JointLikelihood = {
     }),
   predictive: () => new Float64Array(names.length),
   expected: () => [],
-  effectiveMachines: () => new Float64Array(names.length),
   unexplained: () => [],
   unforeseen: 0,
   placesOf: () => [],
