@@ -881,6 +881,8 @@ expected-healthy = In Ordnung: { $median } ({ $low } bis { $high })
 expected-cause = { $cause }: { $median } ({ $low } bis { $high })
 # en: f0214227
 step-left = vorerst gelassen
+# en: afc45845
+late-reading = { $text }: Welche Messung ist das?
 # en: b696a226
 step-tools = Werkzeug: { $tools }
 # en: f36f30ec

@@ -471,6 +471,7 @@ technician-taken-back = Case { $number } was taken back by the shop.
 expected-healthy = Healthy: { $median } ({ $low } to { $high })
 expected-cause = { $cause }: { $median } ({ $low } to { $high })
 step-left = left for now
+late-reading = { $text }: which reading is that?
 step-tools = Tools: { $tools }
 cautions-as-before = as before – { $names }
 step-parts = Parts: { $parts }

@@ -881,6 +881,8 @@ expected-healthy = Sano: { $median } ({ $low } a { $high })
 expected-cause = { $cause }: { $median } ({ $low } a { $high })
 # en: f0214227
 step-left = dejado por ahora
+# en: afc45845
+late-reading = { $text }: ¿de qué medición es?
 # en: b696a226
 step-tools = Herramientas: { $tools }
 # en: f36f30ec

@@ -50,6 +50,7 @@ const turns: Readonly<Record<Side, Turn>> = {
 /** Both sides have these: whoever was handed the case gets them as its technician. */
 const sharedActs = new Set(["files", "paper", "causes", "circuit"]);
 const visitActs = new Set([
+  ...sharedActs,
   "set-out",
   "begin",
   "result",
@@ -59,11 +60,8 @@ const visitActs = new Set([
   "sheet",
   "cause",
   "short",
+  "reading-of",
   "record",
-  "paper",
-  "files",
-  "causes",
-  "circuit",
 ]);
 
 /** Finds out what an update is about, lets that side decide, and commits the outcome. */

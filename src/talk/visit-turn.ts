@@ -8,6 +8,7 @@ import { filesTo } from "./counter-turn.ts";
 import { type Decision, keepEdited, line, nothingToDo, phrase, revise, say } from "./decision.ts";
 import type { Desk, Heard } from "./desk.ts";
 import { paperTo } from "./job-sheet.ts";
+import { takeReadingOf, whichReading } from "./late-reading.ts";
 import { pictureTo } from "./pictures.ts";
 import { probesTold } from "./probes.ts";
 import { may } from "./rights.ts";
@@ -109,6 +110,7 @@ function pressed(state: CaseState, press: Press, given: Given): Decision {
     if (told === null) return nothingToDo;
     return { ...goOn(state, [told], given), toast: phrase("probes-noted") };
   }
+  if (press.act === "reading-of") return takeReadingOf(state, press.value ?? "", given);
   if (press.act === "record") return changeRecord(state, press.value ?? "", given);
   if (press.act === "cause") return confirmCause(state, press.value ?? "", given);
   return plainActs[press.act]?.(state, given) ?? nothingToDo;
@@ -135,6 +137,8 @@ function words(state: CaseState, text: string, given: Given): Decision {
       ? null
       : (typedChoice(open.asking, text, { state, desk }) ??
         matchTyped(open.asking, text, { state, desk }));
+  const late = whichReading(state, text, { ...given, isChoice: typed !== null });
+  if (late !== null) return late;
   if (typed !== null) return result(state, typed, given);
   const facts =
     heard.reading === null
