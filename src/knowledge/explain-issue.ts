@@ -88,7 +88,9 @@ function wrongType(expected: string, input: unknown): string {
   if (expected === "string" && typeof input !== "object") {
     return `A text is needed here, but this is read as ${quoted(input)}; put it in quotes.`;
   }
-  return `Here ${wanted} is needed, not ${quoted(input)}.`;
+  const comma = typeof input === "string" && /^-?\d+,\d+$/.test(input);
+  const hint = comma ? ` Write it with a point: ${input.replace(",", ".")}.` : "";
+  return `Here ${wanted} is needed, not ${quoted(input)}.${hint}`;
 }
 
 function quoted(input: unknown): string {

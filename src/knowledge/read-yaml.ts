@@ -33,7 +33,9 @@ export function readYaml(
 ): { source: SourceFile; problems: Problem[]; ids: readonly string[] } {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, version: "1.2", schema: "core" });
-  const problems = ownMistakes(document.errors).map((error) => yamlProblem(file, error, lines));
+  const problems = ownMistakes(document.errors).map((error) =>
+    yamlProblem(file, error, { lines, text }),
+  );
   if (problems.length === 0) problems.push(...findTraps(file, document, lines));
   const data: unknown = problems.length === 0 ? document.toJS() : undefined;
   const id = (file.split("/").at(-1) ?? file).replace(/\.yaml$/, "");
@@ -58,7 +60,21 @@ function bestEffort(document: Document): unknown {
   }
 }
 
-function yamlProblem(file: string, error: YAMLError, lines: LineCounter): Problem {
+function yamlProblem(
+  file: string,
+  error: YAMLError,
+  { lines, text }: { readonly lines: LineCounter; readonly text: string },
+): Problem {
   const plain = sentences[error.code] ?? "This cannot be read; check quotes, colons and indenting.";
-  return { file, line: lines.linePos(error.pos[0]).line, says: plain };
+  const { line } = lines.linePos(error.pos[0]);
+  if (!/closing .quote/.test(error.message)) return { file, line, says: plain };
+  return { file, line: openQuote(text) ?? line, says: "The closing quote is missing here." };
+}
+
+/** The parser misses a quote at the end of the file; people forget it on the line of the first. */
+function openQuote(text: string): number | undefined {
+  const odd = text
+    .split("\n")
+    .findIndex((line) => (line.match(/(?<!\\)"/g)?.length ?? 0) % 2 === 1);
+  return odd < 0 ? undefined : odd + 1;
 }

@@ -25,6 +25,9 @@ describe("mistakes in the shape of a file", () => {
 
   it("says when a number, a text or a list is needed", () => {
     expect(says("share: 10", "share: ten")).toEqual(['Here a number is needed, not "ten".']);
+    expect(says("share: 10", "share: 0,3")).toEqual([
+      'Here a number is needed, not "0,3". Write it with a point: 0.3.',
+    ]);
     expect(says("share: 10", "share: 0")).toEqual(["This must be more than 0."]);
     expect(says("title: Battery flat", "title: 1.10")).toEqual([
       "A text is needed here, but this is read as 1.1; put it in quotes.",

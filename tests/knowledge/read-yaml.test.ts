@@ -53,6 +53,15 @@ describe("reading YAML", () => {
     expect(found("a: *nowhere\n")).not.toEqual([]);
   });
 
+  it("finds a forgotten quote on the line where it was opened, not at the end of the file", () => {
+    expect(found('a: 1\nb: "Key out\nc: 2\nd: 3\n')).toEqual([
+      "2: The closing quote is missing here.",
+    ]);
+    expect(found('a: "say \\" so"\nb: "Key out\nc: 2\n')).toEqual([
+      "2: The closing quote is missing here.",
+    ]);
+  });
+
   it("refuses keys that stand twice, and tabs", () => {
     expect(found("a: 1\na: 2\n")).toEqual([
       "2: The same key stands twice in one place; remove one of the two.",
