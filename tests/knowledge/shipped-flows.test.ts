@@ -186,4 +186,46 @@ describe("what the rows mean", () => {
     const doors = operator.map(({ access }) => access ?? "none");
     expect([...new Set(doors)].sort()).toEqual(["battery-cover", "bonnet", "none"]);
   });
+
+  it.each([
+    "starter",
+    "solenoid",
+    "battery",
+    "spark-plug",
+    "key-switch",
+    "ignition-coil",
+    "carburettor",
+    "fuel-pump",
+    "injectors",
+    "injection-pump",
+    "glow-plugs",
+    "controller",
+    "alternator",
+  ])("warns of buying a %s before a check", (part) => {
+    const warnings = [...knowledge.faults.values()].flatMap(({ notYet }) =>
+      notYet.filter((one) => one.part === part),
+    );
+    expect(warnings.length).toBeGreaterThan(3);
+    for (const { before } of warnings) expect(knowledge.checks.has(before), before).toBe(true);
+  });
+
+  it("names for every fault at least one part that is bought in vain", () => {
+    const silent = [...knowledge.faults.values()].filter(({ notYet }) => notYet.length === 0);
+    expect(silent.map(({ id }) => id)).toEqual([]);
+  });
+
+  it("knows what an operator can safely do, and what it cures", () => {
+    const acts = [...knowledge.acts.values()].filter((act) => act.performers.includes("operator"));
+    for (const id of words(
+      "move-controls renew-fuse open-tap add-fuel charge-battery cold-start wait-flooded jump-start clean-and-tighten-clamps",
+    )) {
+      const act = acts.find((one) => one.id === id);
+      expect((act?.cures.size ?? 0) + (act?.masks.size ?? 0), id).toBeGreaterThan(0);
+      expect(act?.ask, id).toMatch(/What happens/);
+      expect(act?.hazards, id).toContain("start-from-seat");
+    }
+    const cables = knowledge.checks.get("look-at-joints");
+    expect(cables?.photo).toBe(true);
+    expect(cables?.ask).toMatch(/both ends of both/i);
+  });
 });
