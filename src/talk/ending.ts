@@ -16,13 +16,13 @@ const LEAST_CHANCE = 0.05;
 /** Nobody keeps more than two things in mind that they shall not buy. */
 const MOST_WARNINGS = 2;
 
-function causeLines(cause: RankedCause, knowledge: Knowledge): Line[] {
+function causeLines(cause: RankedCause, isFirst: boolean, knowledge: Knowledge): Line[] {
   const words = phrase(`chance-${chanceWord(cause.probability)}`, {
     cause: { know: wordKey("fault", cause.fault) },
     chance: { quantity: shownChance(cause.probability), unit: "percent" },
   });
   const explain = line({ know: wordKey("fault", cause.fault, "explain") });
-  return [line(words, "step"), explain, ...plainReason(cause, knowledge)];
+  return [line(words, "step", !isFirst), explain, ...plainReason(cause, knowledge)];
 }
 
 function notYetLines(causes: readonly RankedCause[], desk: Desk): Line[] {
@@ -39,6 +39,7 @@ function notYetLines(causes: readonly RankedCause[], desk: Desk): Line[] {
           check: { know: wordKey("check", warning.before) },
         }),
         "bullet",
+        lines.length === 0,
       ),
     );
   }
@@ -78,7 +79,7 @@ export function endingMessage(state: CaseState, before: readonly Line[], desk: D
     lines: [
       ...before,
       line(phrase("what-it-may-be"), "heading", before.length > 0),
-      ...causes.flatMap((cause) => causeLines(cause, desk.knowledge)),
+      ...causes.flatMap((cause, at) => causeLines(cause, at === 0, desk.knowledge)),
       ...(unsure ? [line(phrase("may-be-else"))] : []),
       ...notYetLines(causes, desk),
       ...refusedActLines(causes, state, desk),

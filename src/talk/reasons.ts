@@ -1,6 +1,7 @@
 import type { Arg, Line, Phrase, Unit } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause, Reason } from "../domain/triage.ts";
+import { ON_START } from "../domain/vocabulary.ts";
 import { line, phrase } from "./decision.ts";
 
 /** An answer that moves the odds by less than this is not worth a person's eye. */
@@ -38,17 +39,29 @@ function stateArg({ observation, state }: Answer, knowledge: Knowledge): Arg {
   return denied ? { phrase: phrase("reason-not", { state: word }) } : word;
 }
 
+/** What was told, each once: told again by somebody else it is still the same answer. */
+function answersOf(reason: Reason): readonly Answer[] {
+  const seen = new Set<string>();
+  return [reason, ...reason.members].filter(({ observation, state }) => {
+    const key = `${observation} ${state}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
 function reasonPhrase(reason: Reason, knowledge: Knowledge): Phrase {
   const weight: Arg = { quantity: Math.abs(reason.decibans), unit: "dB", digits: 0 };
   const name = ({ observation }: Answer): Arg => ({
     know: wordKey(kindOf(observation, knowledge), observation),
   });
   const speaksFor = reason.decibans > 0;
-  if (reason.members.length === 0) {
+  const answers = answersOf(reason);
+  if (answers.length === 1) {
     const said = { what: name(reason), state: stateArg(reason, knowledge), weight };
     return phrase(speaksFor ? "reason-for" : "reason-against", said);
   }
-  const list = [reason, ...reason.members].slice(0, MEMBERS_NAMED).map((one): Arg => {
+  const list = answers.slice(0, MEMBERS_NAMED).map((one): Arg => {
     const named = { name: name(one), state: stateArg(one, knowledge) };
     return { phrase: phrase("reason-member", named) };
   });
@@ -70,22 +83,30 @@ export function briefReason(cause: RankedCause, knowledge: Knowledge): Phrase | 
 }
 
 function briefAnswers(reason: Reason, knowledge: Knowledge): Arg[] {
-  return [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
-    const state = stateArg(one, knowledge);
-    // A figure alone says nothing; a state's own words say what they are about.
-    if (typeof state !== "string" && typeof state !== "number" && !("quantity" in state)) {
-      return state;
-    }
-    const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
-    return { phrase: phrase("reason-member", { name, state }) };
-  });
+  return answersOf(reason)
+    .slice(0, BRIEF)
+    .map((one): Arg => {
+      const state = stateArg(one, knowledge);
+      // A figure alone says nothing; a state's own words say what they are about.
+      if (typeof state !== "string" && typeof state !== "number" && !("quantity" in state)) {
+        return state;
+      }
+      const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
+      return { phrase: phrase("reason-member", { name, state }) };
+    });
 }
 
 /** Why it may be this, for somebody to whom a weight says nothing: the answers that speak for it. */
 export function plainReason(cause: RankedCause, knowledge: Knowledge): Line[] {
   const reason = cause.reasons.find(({ decibans }) => decibans >= WORTH_SAYING_DECIBANS);
   if (reason === undefined) return [];
-  const said = { what: { list: briefAnswers(reason, knowledge) } };
+  const list = [reason, ...reason.members].slice(0, BRIEF).map((one): Arg => {
+    const state = stateArg(one, knowledge);
+    if (one.observation === ON_START) return state;
+    const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
+    return { phrase: phrase("reason-member", { name, state }) };
+  });
+  const said = { what: { list, parted: true } } as const;
   return [line(phrase("reason-plain", said), "bullet")];
 }
 
