@@ -66,10 +66,11 @@ function isTheirs(
   { quantity, band }: Candidate,
   matches: readonly Match<Sign>[],
 ): boolean {
+  if (quantity.unit !== "h") return false;
   return matches.some(({ owner, from, to }) => {
     const isAboutOther = owner.means.some((one) => one.observation !== band.observation);
     if (!isAboutOther) return false;
-    const follows = to === quantity.from && text.joined(to) && quantity.unit === "h";
+    const follows = to === quantity.from && text.joined(to);
     return follows || (from < quantity.to && quantity.from < to);
   });
 }

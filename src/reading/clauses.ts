@@ -33,7 +33,7 @@ export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clause
     const opensSentence = at === 0 || token.gap === "sentence";
     const previous = tokens[at - 1];
     const afterJoin = previous !== undefined && joins.has(previous.stem);
-    const opensClause = opensSentence || token.gap === "clause";
+    const opensClause = opensSentence || token.gap === "clause" || token.gap === "colon";
     if (opensClause || (joins.has(token.stem) && !afterJoin)) clause += 1;
     if (opensSentence) sentence += 1;
     clauses.push(clause);

@@ -51,7 +51,6 @@ export function createLexicon(phrases: Phrases): Lexicon {
   const words = [...new Set(mentioned)].map(plain);
   const ordinary = new Set(phrases.ordinary.map((word) => stem(plain(word))));
   const known = new Set([...words, ...[...sameAs.values()].flat()].map(stem));
-  const spelling = createSpelling([...words, ...sameAs.keys()], stem);
   const expand = (folded: string): readonly string[] =>
     sameAs.get(folded) ?? sameAs.get(dropEnding(folded, phrases.endings)) ?? [folded];
   const wordStems = remembering((word: string): readonly string[] =>
@@ -60,6 +59,8 @@ export function createLexicon(phrases: Phrases): Lexicon {
       .flatMap(expand)
       .map((part) => stem(dropEnding(part, phrases.endings))),
   );
+  const oneWord = (word: string): string => wordStems(word).join(" ");
+  const spelling = createSpelling([...words, ...longEnough(sameAs.keys())], oneWord);
   const meant = remembering((word: string): Meant => {
     const stems = wordStems(word);
     const isKnown = stems.every((part) => known.has(part));
@@ -72,6 +73,13 @@ export function createLexicon(phrases: Phrases): Lexicon {
     tokens: (raw) => raw.flatMap((token) => tokensOf(token, meant)),
     isOrdinary: (part) => ordinary.has(part),
   };
+}
+
+/** A short misspelling has words of all kinds near it: "flux" is no "flud". */
+const LONG_ENOUGH = 6;
+
+function longEnough(words: Iterable<string>): readonly string[] {
+  return [...words].filter((word) => word.length >= LONG_ENOUGH);
 }
 
 function tokensOf(raw: RawToken, meant: (word: string) => Meant): readonly Token[] {

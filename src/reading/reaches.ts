@@ -5,7 +5,7 @@ import type { Quantity } from "./quantity.ts";
  * Which words tell where a number was measured: those of its clause, and of the clauses beside it
  * that have no number of their own and are joined to it without a comma ("8.8 V while cranking").
  * A clause that is nothing but a number belongs to all that leads up to it in its sentence ("stud,
- * key on start: 8.9 V").
+ * key on start: 8.9 V"), and one behind a colon to what stands before it ("trigger: 11.8 V on start").
  *
  * @returns a number for each token, the same for tokens within one another's reach
  */
@@ -20,8 +20,7 @@ export function reachesOf(text: Clauses, quantities: readonly Quantity[]): reado
   let leading = 0;
   bounds.forEach(({ from, to }, index) => {
     const own = measured[index] ?? [];
-    const words = to - from - own.reduce((sum, one) => sum + one.to - one.from, 0);
-    const isBare = own.length > 0 && words === 0;
+    const isBare = own.length > 0 && standsBare(text, { from, to }, own);
     const sameSentence = text.sentences[from] === text.sentences[bounds[index - 1]?.from ?? from];
     if (!sameSentence) leading = from;
     const free = !holdsNumber || own.length === 0;
@@ -33,6 +32,16 @@ export function reachesOf(text: Clauses, quantities: readonly Quantity[]): reado
     if (own.length > 0) leading = to;
   });
   return groups;
+}
+
+/** Nothing but numbers, or behind the name of what was measured. */
+function standsBare(
+  text: Clauses,
+  { from, to }: { readonly from: number; readonly to: number },
+  own: readonly Quantity[],
+): boolean {
+  const words = to - from - own.reduce((sum, one) => sum + one.to - one.from, 0);
+  return words === 0 || text.tokens[from]?.gap === "colon";
 }
 
 function clauseBounds(text: Clauses): readonly { readonly from: number; readonly to: number }[] {

@@ -12,8 +12,8 @@ export interface RawToken {
   readonly after: string;
 }
 
-/** `clause` for commas and dashes, `sentence` for full stops and line ends. */
-export type Gap = "none" | "clause" | "sentence";
+/** `clause` for commas and dashes, `colon` for colons, `sentence` for full stops and line ends. */
+export type Gap = "none" | "clause" | "colon" | "sentence";
 
 /** Text beyond this is not read: more than Telegram can send in one message. */
 export const LONGEST_TEXT = 20_000;
@@ -25,7 +25,7 @@ const DIGIT = /[0-9]/;
 const INVISIBLE = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]|\ufe0f/;
 const APOSTROPHE = /['’ʼ`´]/;
 const SENTENCE_END = /[.!?;\n\r…¿¡。！？]/;
-const CLAUSE_END = /[,:()–—"“”„«»]/;
+const CLAUSE_END = /[,()–—"“”„«»]/;
 const MARK = /[.,]/;
 const EXPONENT = /[eE]/;
 const SIGN = /[-+]/;
@@ -85,15 +85,17 @@ function charAt(text: string, at: number): string {
 function gapOf(text: string, at: number): Gap {
   const char = charAt(text, at);
   if (SENTENCE_END.test(char)) return "sentence";
+  if (char === ":") return "colon";
   if (CLAUSE_END.test(char)) return "clause";
   // A dash between blanks separates; inside a word it only joins.
   const spaced = text[at - 1] === " " && text[at + 1] === " ";
   return char === "-" && spaced ? "clause" : "none";
 }
 
+const widths: readonly Gap[] = ["none", "clause", "colon", "sentence"];
+
 function widen(one: Gap, other: Gap): Gap {
-  if (one === "sentence" || other === "sentence") return "sentence";
-  return one === "clause" || other === "clause" ? "clause" : "none";
+  return widths.indexOf(one) > widths.indexOf(other) ? one : other;
 }
 
 function wordEnd(text: string, from: number, end: number): number {

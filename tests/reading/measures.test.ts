@@ -49,6 +49,8 @@ describe("states told by a quantity", () => {
     ["stood all winter", ["last-use=months"]],
     ["not been used since last summer", ["last-use=months"]],
     ["ran fine yesterday", ["last-use=days"]],
+    // How long it stood is part of what was told.
+    ["flat after three weeks standing", ["battery-goes-flat=weeks"]],
     ["I used it all week, even an hour ago", ["last-use=hours"]],
     ["the battery goes flat after three days", ["battery-goes-flat=days"]],
     ["it's -10 °C", ["outdoors=hard-frost"]],

@@ -12,6 +12,8 @@ describe("which words tell where a number was measured", () => {
     ],
     // The key's position is no place: the number belongs to all that leads up to it.
     ["solenoid small terminal, key on start: 11.8 V", ["trigger-start-volts=11.8"]],
+    // What stands before a colon names the place.
+    ["S terminal: 11.8 V on start", ["trigger-start-volts=11.8"]],
   ])("%s", (text, expected) => expect(says(text)).toEqual(expected));
 
   it("are not those of the next sentence", () => {

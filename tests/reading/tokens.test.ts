@@ -15,7 +15,7 @@ describe("tokenise", () => {
       "12,4",
       "v",
     ]);
-    expect(tokens.map((token) => token.gap)).toEqual(["none", "none", "clause", "none"]);
+    expect(tokens.map((token) => token.gap)).toEqual(["none", "none", "colon", "none"]);
   });
 
   it("counts UTF-16 units past emoji", () => {
