@@ -1086,16 +1086,16 @@ report-first-visit-none = Bei der ersten Anfahrt repariert: noch keine Anfahrt a
 report-second-trips = Anfahrten, die ohne Reparatur endeten: { $count }
 # en: 4de8abd0
 report-missing = Fehlte: { $part }: { $count }
-# en: 2523c93b
-report-minutes = Minuten an der Maschine: { $taken }, vorhergesagt { $foreseen } (Mittelwert von { $count }); unter der vorhergesagten Grenze: { $within }
+# en: 28d3ed00
+report-minutes = Minuten an der Maschine: { $taken }, vorhergesagt { $foreseen } (Mediane aus { $count }); nicht länger als höchstens vorhergesagt: { $within }
 # en: d5de0e33
 report-comebacks = Wiedergekommen innerhalb von { $days } Tagen: { $count }
 # en: 305a4e16
 report-causes = Gefundene Ursachen
 # en: ab6f3a43
 report-cause = { $cause }, { $machine }: { $count }
-# en: 54d0f12f
-report-calibration = Stimmten die Prozente? (Ausgänge: { $count })
+# en: db7b2437
+report-calibration = Stimmten die Prozente? Ausgänge: { $count }
 # en: 5daf0054
 report-bin = gesagt { $claimed }, so war es bei { $held } von { $count }
 # en: 26aa1bec

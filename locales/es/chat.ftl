@@ -1086,7 +1086,7 @@ report-first-visit-none = Arreglado en la primera visita: aún no hay visitas ce
 report-second-trips = Visitas que acabaron sin reparar: { $count }
 # en: 4de8abd0
 report-missing = Faltó { $part }: { $count }
-# en: 2523c93b
+# en: 28d3ed00
 report-minutes = Minutos en la máquina: { $taken }, previstos { $foreseen } (medianas de { $count }); dentro del máximo previsto: { $within }
 # en: d5de0e33
 report-comebacks = Volvieron a fallar antes de { $days } días: { $count }
@@ -1094,8 +1094,8 @@ report-comebacks = Volvieron a fallar antes de { $days } días: { $count }
 report-causes = Causas encontradas
 # en: ab6f3a43
 report-cause = { $cause }, { $machine }: { $count }
-# en: 54d0f12f
-report-calibration = ¿Acertaron los porcentajes? ({ $count } resultados)
+# en: db7b2437
+report-calibration = ¿Acertaron los porcentajes? Resultados: { $count }
 # en: 5daf0054
 report-bin = se dijo { $claimed }, se cumplió { $held } de { $count }
 # en: 26aa1bec

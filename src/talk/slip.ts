@@ -48,7 +48,7 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
 
 /** Is there a chance that nobody has to drive? */
 function byChatLines(state: CaseState, triage: Triage): Line[] {
-  if (state.technician !== null || state.closed !== null) return [];
+  if (state.technician !== null) return [];
   const chance = { quantity: shownChance(triage.ways.byChat), unit: "percent" } as const;
   return [line(phrase("slip-by-chat", { chance }))];
 }
@@ -78,7 +78,8 @@ export function kitLines(triage: Triage, state: CaseState, desk: Desk): Line[] {
 
 /** A case on one page for the person who decides what happens with it. */
 export function slipMessage(state: CaseState, desk: Desk): Message {
-  const known = state.answers.length > 0;
+  // Once it is over nobody drives out by it any more: what it was is told below.
+  const known = state.answers.length > 0 && state.closed === null;
   const triage = known ? desk.triage(state, "technician") : null;
   return {
     lines: [
@@ -92,10 +93,8 @@ export function slipMessage(state: CaseState, desk: Desk): Message {
         : [
             ...causeLines(triage, desk.knowledge),
             ...byChatLines(state, triage),
-            // Once it is over nobody drives out by it any more.
-            ...(state.closed === null
-              ? [...planLines(triage.plan, PLAN_ON_SLIP, desk), ...kitLines(triage, state, desk)]
-              : []),
+            ...planLines(triage.plan, PLAN_ON_SLIP, desk),
+            ...kitLines(triage, state, desk),
           ]),
       ...statusLines(state, desk),
     ],

@@ -1,5 +1,5 @@
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
+import type { Line, Message, Phrase, PlannedEffect } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { Triage } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
@@ -14,14 +14,14 @@ import { readingPhrase } from "./pictures.ts";
 import { plainState } from "./place.ts";
 import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
-import { reasonLines } from "./reasons.ts";
+import { briefReason, reasonLines } from "./reasons.ts";
 import { kitLines } from "./slip.ts";
 
 /** Of what was said or noted, letters a text: the causes and the plan need the room. */
 const WORDS_ON_SHEET = 95;
 const CAUSES_ON_SHEET = 6;
-/** Causes of which more than one reason is told: the sheet shall stay one message. */
-const LEADERS = 3;
+/** Reasons told of the first cause; of the others one in a few words: the sheet is read standing. */
+const REASONS_OF_FIRST = 2;
 const NOTES_ON_SHEET = 3;
 const PLAN_ON_SHEET = { steps: 8, turnings: 2 };
 
@@ -47,6 +47,8 @@ function headLines(state: CaseState): Line[] {
   ];
 }
 
+const briefLines = (reason: Phrase | null) => (reason === null ? [] : [line(reason, "bullet")]);
+
 function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { ranking } = triage;
   const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause, rank) => [
@@ -57,7 +59,9 @@ function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
       }),
       "step",
     ),
-    ...reasonLines(cause, rank < LEADERS ? 2 : 1, knowledge),
+    ...(rank === 0
+      ? reasonLines(cause, REASONS_OF_FIRST, knowledge)
+      : briefLines(briefReason(cause, knowledge))),
   ]);
   const rest = phrase("slip-rest", {
     else: { quantity: shownChance(ranking.somethingElse), unit: "percent" },

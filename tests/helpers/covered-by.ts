@@ -212,7 +212,6 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/talk/place.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/proceed.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/question.ts": "tests/talk/operator-turn.test.ts",
-  "src/talk/reasons.ts": "tests/talk/visit-turn.test.ts",
   "src/talk/situation.ts": "tests/talk/operator-turn.test.ts",
   "src/talk/slip.ts": "tests/talk/visit-turn.test.ts",
   "src/talk/typed.ts": "tests/talk/operator-turn.test.ts",

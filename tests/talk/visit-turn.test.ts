@@ -28,7 +28,7 @@ describe("the counter", () => {
     expect(text).toContain("Plan");
     expect(text).toContain("To load");
     expect(text).toContain("With Ilse");
-  });
+  }, 30_000);
 
   it("says who has the case already instead of handing it over twice", () => {
     const dialog = handedOver();
