@@ -6573,7 +6573,7 @@ feature-coil-ignition = Zündspule mit Batteriestrom
 # en: 08e37599
 feature-engine-switch = Stoppschalter am Motor oder Holm
 
-## undefined
+## Dringlichkeit
 
 # en: d38e778d
 rule-said-urgent = Der Anrufer sagt, es kann nicht warten.
@@ -6843,3 +6843,113 @@ act-charge-battery-not-hard-frost = Bei starkem Frost nicht laden: Eine leere Ba
 
 # en: b1f30731
 feature-positive-earth = Pluspol am Rahmen
+
+## Schaltbild
+
+# en: f3d1701e
+circuit-battery = Batterie
+
+# en: f7994fcd
+circuit-plus-clamp = Plusklemme
+
+# en: db62a978
+circuit-plus-cable = Pluskabel
+
+# en: 42de5ac5
+circuit-live-cable = Kabel zum Anlasser
+
+# en: 79fa068f
+circuit-minus-clamp = Minusklemme
+
+# en: 34ddaaa6
+circuit-earth-strap = Masseband
+
+# en: 1d768c14
+circuit-small-earth = kleine Masse
+
+# en: 04e2face
+circuit-feed-wire = Zuleitung
+
+# en: 6950e118
+circuit-main-fuse = Haupt- sicherung
+
+# en: 707c2e01
+circuit-key-wire = Leitung zum Zündschloss
+
+# en: e3bcb449
+circuit-key-supply = Zündschloss Eingang
+
+# en: 7996447b
+circuit-key-on = Zündschloss EIN
+
+# en: d9605aeb
+circuit-key-start = Zündschloss START
+
+# en: dfe0b81f
+circuit-lamps = Lampen
+
+# en: fb137b42
+circuit-contactor-coil = Spule im Schütz
+
+# en: a9b40a34
+circuit-contactor = Anlasser- schütz
+
+# en: d80b4fea
+circuit-starter-cable = Anlasserkabel
+
+# en: 4ff99612
+circuit-starter = Anlasser
+
+# en: 9b2abfc2
+circuit-wire = Leitung
+
+# en: 6be95fb5
+circuit-brake-switch = Bremsschalter
+
+# en: 68e8bc12
+circuit-start-wire = Leitung START
+
+# en: e133ac17
+circuit-relay-coil = Spule im Startrelais
+
+# en: 83cf6a4d
+circuit-start-relay = Startrelais
+
+# en: 41fca1f4
+circuit-solenoid-wire = Leitung zum Magnetschalter
+
+# en: 707d808d
+circuit-pull-in-winding = Einzugs- wicklung
+
+# en: 39d058b8
+circuit-hold-in-winding = Halte- wicklung
+
+# en: ea484158
+circuit-solenoid-contact = Kontakt im Magnetschalter
+
+# en: 145fd423
+circuit-isolator = Batterie- trennschalter
+
+# en: adb6ff12
+circuit-neutral-switch = Leerlauf- schalter
+
+# en: 26861a35
+circuit-second-battery = zweite Batterie
+
+# en: 2478d627
+circuit-series-link = Reihenbrücke
+
+# en: b6234fb8
+circuit-plus-link = Brücke plus
+
+# en: b99f6d36
+circuit-minus-link = Brücke minus
+
+# en: 377c6838
+circuit-clutch-switch = Kupplungs- schalter
+
+# en: d0767e8e
+circuit-pto-switch = Zapfwellen- schalter
+
+# en: 05eba9a5
+circuit-seat-switch = Sitzschalter

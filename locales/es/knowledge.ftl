@@ -4585,3 +4585,113 @@ act-charge-battery-not-lithium = No la cargue con un cargador para baterías de 
 act-charge-battery-not-hard-frost = Con helada fuerte no se carga: una batería descargada puede estar congelada y reventar. Antes hay que revisarla.
 # en: b1f30731
 feature-positive-earth = Polo positivo al chasis
+
+## Esquema
+
+# en: f3d1701e
+circuit-battery = batería
+
+# en: f7994fcd
+circuit-plus-clamp = terminal positivo
+
+# en: db62a978
+circuit-plus-cable = cable positivo
+
+# en: 42de5ac5
+circuit-live-cable = cable al arranque
+
+# en: 79fa068f
+circuit-minus-clamp = terminal negativo
+
+# en: 34ddaaa6
+circuit-earth-strap = trenza de masa
+
+# en: 1d768c14
+circuit-small-earth = masa pequeña
+
+# en: 04e2face
+circuit-feed-wire = cable de entrada
+
+# en: 6950e118
+circuit-main-fuse = fusible principal
+
+# en: 707c2e01
+circuit-key-wire = cable a la llave
+
+# en: e3bcb449
+circuit-key-supply = entrada de la llave
+
+# en: 7996447b
+circuit-key-on = llave ON
+
+# en: d9605aeb
+circuit-key-start = llave START
+
+# en: dfe0b81f
+circuit-lamps = luces
+
+# en: fb137b42
+circuit-contactor-coil = bobina del contactor
+
+# en: a9b40a34
+circuit-contactor = contactor
+
+# en: d80b4fea
+circuit-starter-cable = cable del arranque
+
+# en: 4ff99612
+circuit-starter = motor de arranque
+
+# en: 9b2abfc2
+circuit-wire = cable
+
+# en: 6be95fb5
+circuit-brake-switch = interruptor del freno
+
+# en: 68e8bc12
+circuit-start-wire = cable START
+
+# en: e133ac17
+circuit-relay-coil = bobina del relé
+
+# en: 83cf6a4d
+circuit-start-relay = relé de arranque
+
+# en: 41fca1f4
+circuit-solenoid-wire = cable al solenoide
+
+# en: 707d808d
+circuit-pull-in-winding = bobinado de llamada
+
+# en: 39d058b8
+circuit-hold-in-winding = bobinado de retención
+
+# en: ea484158
+circuit-solenoid-contact = contacto del solenoide
+
+# en: 145fd423
+circuit-isolator = corta- corrientes
+
+# en: adb6ff12
+circuit-neutral-switch = interruptor de punto muerto
+
+# en: 26861a35
+circuit-second-battery = segunda batería
+
+# en: 2478d627
+circuit-series-link = puente en serie
+
+# en: b6234fb8
+circuit-plus-link = puente positivo
+
+# en: b99f6d36
+circuit-minus-link = puente negativo
+
+# en: 377c6838
+circuit-clutch-switch = interruptor del embrague
+
+# en: d0767e8e
+circuit-pto-switch = interruptor de la toma de fuerza
+
+# en: 05eba9a5
+circuit-seat-switch = interruptor del asiento

@@ -3,6 +3,7 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import type { Problem } from "../domain/result.ts";
 import { checkCircuits } from "../knowledge/check-circuits.ts";
 import { loadCircuits } from "../knowledge/circuit-files.ts";
+import { withCircuitLabels } from "../knowledge/circuit-labels.ts";
 import { loadKnowledge } from "../knowledge/load.ts";
 import { checkLocales, type LocaleReport } from "../knowledge/locale-check.ts";
 import { loadPhrases } from "../knowledge/phrases.ts";
@@ -53,7 +54,7 @@ async function findings(root: string): Promise<Findings> {
     const problems = [...loaded.problems, ...circuits.problems, ...unread];
     return { knowledge: undefined, words: {}, problems };
   }
-  const knowledge = loaded.value;
+  const knowledge = withCircuitLabels(loaded.value, circuits.circuits.values());
   const locales = await checkLocales(join(root, "locales"), knowledge);
   const phrases = loadPhrases(root, statesOf(knowledge));
   const problems = [

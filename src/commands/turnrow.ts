@@ -21,6 +21,7 @@ import { createPressCodec } from "../chat/press-codec.ts";
 import { chooseCircuits } from "../circuit/choose-circuit.ts";
 import type { ShopSettings } from "../domain/settings.ts";
 import type { StockedPart } from "../domain/stock.ts";
+import { relabelled } from "../knowledge/circuit-labels.ts";
 import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
 import { judgePhoto } from "../paper/judge-photo.ts";
 import { createPrinter } from "../paper/print-paper.ts";
@@ -132,9 +133,10 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
     timers: realTimers,
     log,
     ...(options.pace === undefined ? {} : { pace: options.pace }),
-    print: createPrinter(
-      (machine) => chooseCircuits(workshop.circuits.values(), machine)[0]?.circuit,
-    ),
+    print: createPrinter((machine, language) => {
+      const circuit = chooseCircuits(workshop.circuits.values(), machine)[0]?.circuit;
+      return circuit && relabelled(circuit, (key) => speech.word(key, language));
+    }),
   });
   const bot = await chat.identify().catch((error: unknown) => {
     lock.release();

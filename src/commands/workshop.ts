@@ -4,6 +4,7 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import type { Reader, ReaderModel } from "../domain/reading.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { loadCircuits } from "../knowledge/circuit-files.ts";
+import { withCircuitLabels } from "../knowledge/circuit-labels.ts";
 import { loadKnowledge } from "../knowledge/load.ts";
 import { loadPhrases } from "../knowledge/phrases.ts";
 import { createReader } from "../reading/reader.ts";
@@ -68,9 +69,9 @@ export async function openWorkshop(
   const desk = await openReadingDesk(root, languages);
   if (!desk.ok) return desk;
   const { circuits, problems } = loadCircuits(root);
-  return problems.length > 0
-    ? { ok: false, problems }
-    : { ok: true, value: { ...desk.value, circuits } };
+  if (problems.length > 0) return { ok: false, problems };
+  const knowledge = withCircuitLabels(desk.value.knowledge, circuits.values());
+  return { ok: true, value: { ...desk.value, knowledge, circuits } };
 }
 
 /** One plain message for files of the program's own that cannot be used. */

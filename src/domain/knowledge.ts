@@ -33,6 +33,8 @@ export interface Knowledge {
   readonly features: ReadonlyMap<string, Titled>;
   /** The rules of urgency; their title is the reason that is shown. Absent: there are none. */
   readonly urgencyRules?: ReadonlyMap<string, Titled>;
+  /** What drawings of starting circuits call their parts. Absent: nothing is drawn. */
+  readonly circuitLabels?: ReadonlyMap<string, Titled>;
   readonly machines: ReadonlyMap<MachineKindId, MachineKind>;
   readonly rates: Rates;
 }
@@ -367,7 +369,8 @@ export type WordKind =
   | "machine"
   | "feature"
   | "latent"
-  | "rule";
+  | "rule"
+  | "circuit";
 
 /** The Fluent key of a piece of knowledge: `fault-battery-flat`, `check-look-posts-how`. */
 export function wordKey(kind: WordKind, id: string, part = ""): string {

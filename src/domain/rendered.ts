@@ -16,6 +16,8 @@ export interface RenderedButton {
 /** A paper whose words are chosen. */
 export interface WordedPaper {
   readonly paper: Paper<string>;
+  /** The language they are in. */
+  readonly language: string;
   readonly rightToLeft: boolean;
 }
 

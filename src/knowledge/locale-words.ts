@@ -14,8 +14,8 @@ type Words = Map<string, string>;
  * - `remedy-<id>` its title, `remedy-<id>-text`
  * - `part-<id>`, `part-<id>-fit-<n>` and `hazard-<id>`, `hazard-<id>-caution`,
  *   `hazard-<id>-safe-<n>`, n counting from 1
- * - `flag-<id>`, `flag-<id>-say`; `tool-`, `access-`, `system-`, `feature-`, `latent-<id>`; `rule-<id>`, the
- *   reason that a rule of urgency gives
+ * - `flag-<id>`, `flag-<id>-say`; `tool-`, `access-`, `system-`, `feature-`, `latent-<id>`;
+ *   `rule-<id>`, the reason that a rule of urgency gives; `circuit-<id>`, a part as a drawing calls it
  * - `machine-<id>`, and `machine-<family>-family` for the menu it is offered under
  * @returns English words by key, in the order above
  */
@@ -98,6 +98,7 @@ function addThings(knowledge: Knowledge, words: Words): void {
     ["feature", knowledge.features],
     ["latent", knowledge.latentGroups],
     ["rule", knowledge.urgencyRules ?? new Map()],
+    ["circuit", knowledge.circuitLabels ?? new Map()],
   ] as const;
   for (const [kind, things] of titled) {
     for (const { id, title } of things.values()) words.set(wordKey(kind, id), title);

@@ -10,8 +10,6 @@ import { breakLines } from "./text-block.ts";
 export interface CircuitPictureWishes {
   /** Parts to be marked: what a fault changes. */
   readonly marked?: readonly string[];
-  /** Words for a part in the reader's language; absent: those of the circuit file. */
-  readonly label?: (part: string, own: string) => string;
   /** Headings of the three rows. */
   readonly headings?: Readonly<Record<CircuitRow["kind"], string>>;
 }
@@ -152,8 +150,7 @@ function drawPart(
   const { y, left, right } = place;
   const moved = network.actuators.some(({ contact }) => contact === part.id);
   const mark = wishes.marked?.includes(part.id) === true ? markAround(y, left, right) : "";
-  const label = wishes.label?.(part.id, part.label) ?? part.label;
-  const lines = wrap(label, right - left).map((text, i) =>
+  const lines = wrap(part.label, right - left).map((text, i) =>
     svgText(text, {
       ...{ x: (left + right) / 2, y: y + 34 + i * (LABEL + 2), size: LABEL },
       anchor: "middle",
@@ -224,14 +221,20 @@ function widthOf({ parts }: CircuitRow): number {
   return parts.reduce((sum, placed) => sum + cellOf(placed), 2 * LEAD);
 }
 
-function cellOf({ part }: PlacedPart): number {
-  return part.sort === "cable" || part.sort === "joint" ? CELL[part.sort] : CELL.other;
+/** As wide as the longest word of its label, or two parts' labels would run together. */
+function cellOf({ part: { sort, label } }: PlacedPart): number {
+  const usual = sort === "cable" || sort === "joint" ? CELL[sort] : CELL.other;
+  return Math.max(usual, Math.ceil(longestWord(label)) + LABEL_GAP);
 }
 
-/** Broken between words to what its part is wide; a word longer than that stands alone. */
+function longestWord(label: string): number {
+  const { regular } = bundledFonts();
+  return Math.max(...label.split(" ").map((word) => regular.width(word) * LABEL));
+}
+
+/** Broken between words to what its part is wide. */
 function wrap(label: string, room: number): readonly string[] {
   const { regular } = bundledFonts();
-  const longest = Math.max(...label.split(" ").map((word) => regular.width(word) * LABEL));
-  const width = Math.max(room - LABEL_GAP, longest + 1);
+  const width = Math.max(room - LABEL_GAP, longestWord(label) + 1);
   return breakLines(label, { font: regular, size: LABEL, width, lines: LABEL_LINES });
 }

@@ -22,11 +22,12 @@ export type PrintPaper = (paper: WordedPaper) => Promise<PrintedFile>;
 /** The machine whose circuit a sheet wants. */
 export type DrawnMachine = CircuitWish<string>;
 
-/** @param circuitOf the starting circuit of a machine, to be drawn on job sheets */
+/** @param circuitOf the starting circuit of a machine in a language's words, to be drawn on job sheets */
 export function createPrinter(
-  circuitOf: (machine: DrawnMachine) => CircuitNetwork | undefined = () => undefined,
+  circuitOf: (machine: DrawnMachine, language: string) => CircuitNetwork | undefined = () =>
+    undefined,
 ): PrintPaper {
-  return async ({ paper, rightToLeft }) => {
+  return async ({ paper, language, rightToLeft }) => {
     if (paper.kind === "calendar") {
       return { name: "visit.ics", bytes: new TextEncoder().encode(calendarText(paper)) };
     }
@@ -39,7 +40,7 @@ export function createPrinter(
     if (paper.kind === "causes") {
       return { name: `${paper.name}.png`, bytes: await drawCauses({ ...paper, rightToLeft }) };
     }
-    const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit);
+    const circuit = paper.circuit === undefined ? undefined : circuitOf(paper.circuit, language);
     if (paper.kind === "circuit") {
       // A machine without a circuit of its own still gets an answer in words.
       const { title } = paper.circuit;

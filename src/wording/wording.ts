@@ -70,6 +70,7 @@ function render(message: Message, speaker: Speaker): Rendered {
     ...(paper && {
       paper: {
         paper: wordPaper(paper, (words) => plainWords(speaker.say(words))),
+        language: speaker.pack.language,
         rightToLeft: speaker.pack.rightToLeft,
       },
     }),

@@ -26,7 +26,7 @@ describe("the circuit with its readings", () => {
     expect(circuitCardSvg(circuit, wish, true)).toContain('text-anchor="end"');
     const print = createPrinter(() => circuit);
     const card = { kind: "circuit", name: "circuit-1", circuit: wish } as const;
-    const file = await print({ paper: card, rightToLeft: false });
+    const file = await print({ paper: card, language: "en", rightToLeft: false });
     expect(isPicture(file)).toBe(true);
     // PNG signature and IHDR: W3C PNG Specification, 5.2 and 11.2.2.
     const bytes = Buffer.from(file.bytes);
@@ -39,7 +39,7 @@ describe("the circuit with its readings", () => {
 
   it("is answered in words for a machine whose circuit is not known", async () => {
     const card = { kind: "circuit", name: "circuit-1", circuit: wish } as const;
-    const file = await createPrinter()({ paper: card, rightToLeft: false });
+    const file = await createPrinter()({ paper: card, language: "en", rightToLeft: false });
     expect(isPicture(file)).toBe(true);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { relabelled } from "../../src/knowledge/circuit-labels.ts";
 import { drawCircuit, partsOfFault } from "../../src/paper/circuit-picture.ts";
 import { circuitRows } from "../../src/paper/circuit-rows.ts";
 import { renderPng } from "../../src/paper/png.ts";
@@ -61,8 +62,10 @@ describe("the circuit picture", () => {
   });
 
   it("speaks the reader's language and survives any label", () => {
-    const { svg } = drawCircuit(circuitNamed("garden-tractor"), {
-      label: (part) => (part === "fuse" ? 'Sicherung <"&> X' : part),
+    const odd = relabelled(circuitNamed("garden-tractor"), (key) =>
+      key === "circuit-main-fuse" ? 'Sicherung <"&> X' : key,
+    );
+    const { svg } = drawCircuit(odd, {
       headings: { supply: "Speisung", control: "Steuerung", power: "Last" },
     });
     expect(svg).toContain("Steuerung");

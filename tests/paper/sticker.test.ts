@@ -41,6 +41,7 @@ describe("a machine's sticker", () => {
   it("is a page to print", async () => {
     const { name, bytes } = await createPrinter()({
       paper: sticker("Baler tractor"),
+      language: "en",
       rightToLeft: false,
     });
     expect(name).toBe("sticker-1.pdf");
