@@ -108,5 +108,5 @@ describe("everybody at once on one case", () => {
     }
     // Where nobody ever came too late, nothing was tried.
     expect(late).toBeGreaterThan(SEEDS.length);
-  });
+  }, 60_000);
 });
