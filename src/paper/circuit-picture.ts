@@ -160,9 +160,10 @@ function drawPart(
   return mark + drawSymbol(part, { ...place, moved, plusRight }) + lines.join("");
 }
 
+/** Around symbol and label, below the numbers: as wide as the label may be. */
 function markAround(y: number, left: number, right: number): string {
   return (
-    `<rect x="${left + 11}" y="${y - 34}" width="${right - left - 22}" height="100" rx="6" ` +
+    `<rect x="${left + 1}" y="${y - 20}" width="${right - left - 2}" height="88" rx="6" ` +
     `fill="none" stroke="${INK}" stroke-width="${2 * LINE}" stroke-dasharray="7 4"/>`
   );
 }
@@ -206,7 +207,7 @@ function letterAt(letter: string, x: number, y: number, where: "start" | "betwee
   if (where === "between") {
     return (
       circle(x, y, 3, INK) +
-      svgText(letter, { x: x - 3, y: y - 6, size: LABEL, bold: true, anchor: "right" })
+      svgText(letter, { x: x - 6, y: y - 6, size: LABEL, bold: true, anchor: "right" })
     );
   }
   const at = where === "start" ? x - 14 : x + 14;
