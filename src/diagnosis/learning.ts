@@ -36,7 +36,8 @@ export const REPORTER_STRENGTH = 40;
  */
 export function weightOf(closing: Closing): number {
   if (closing.cameBack || closing.how === "guess" || closing.faults.length === 0) return 0;
-  return closing.how === "several-at-once" ? 1 / closing.faults.length : 1;
+  // Several things were done even where one alone is named: it has to share with what is not.
+  return closing.how === "several-at-once" ? 1 / Math.max(2, closing.faults.length) : 1;
 }
 
 /**

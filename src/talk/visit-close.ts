@@ -16,10 +16,10 @@ export function remedyResult(
   const fault = faultOf(state, remedy, given.desk);
   const done: CaseHappening = { type: "remedy.done", remedy, fault, ran: value === "runs" };
   if (value !== "runs") return goOn(state, [done], given);
+  // What was done before it was tried each time and in vain: it ran after this one.
   const confirmed: CaseHappening = {
-    type: "cause.confirmed",
+    ...({ type: "cause.confirmed", how: "ran-after-this" } as const),
     faults: [fault],
-    how: state.remediesDone.length === 0 ? "ran-after-this" : "several-at-once",
   };
   const happenings = [done, confirmed];
   const after = advance(state, happenings, given.heard);
@@ -43,12 +43,9 @@ export function actCured(
   const known = desk.triage(advance(state, happenings, heard), "technician").ranking;
   const { isGone, fault } = judgeCure(act, known);
   if (!isGone || fault === null) return null;
-  const tried =
-    state.remediesDone.length + state.acts.filter((one) => one.by === "technician").length;
   const confirmed: CaseHappening = {
-    type: "cause.confirmed",
+    ...({ type: "cause.confirmed", how: "ran-after-this" } as const),
     faults: [fault],
-    how: tried === 0 ? "ran-after-this" : "several-at-once",
   };
   const all = [...happenings, confirmed];
   const asked = put(advance(state, all, heard), { about: "ran" }, [], desk);
