@@ -855,6 +855,10 @@ point-cause = { $cause }: { $median }
 brief-for = dafür: { $what }
 # en: 31835c6d
 brief-against = dagegen: { $what }
+# en: 2c3b2e38
+brief-for-same = dafür: dasselbe
+# en: 43010e3b
+brief-against-same = dagegen: dasselbe
 # en: b613bd24
 seen-on-photo = { $what } (auf einem Foto gesehen)
 # en: 7ffada20

@@ -841,6 +841,10 @@ look-alike-by = Aún no se distinguen: { $causes }. Lo que las distingue: { $che
 brief-for = a favor: { $what }
 # en: 31835c6d
 brief-against = en contra: { $what }
+# en: 2c3b2e38
+brief-for-same = a favor: lo mismo
+# en: 43010e3b
+brief-against-same = en contra: lo mismo
 # en: b613bd24
 seen-on-photo = { $what } (visto en una foto)
 # en: 93f86d35

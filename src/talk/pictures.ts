@@ -10,7 +10,7 @@ import { stateLabel } from "./choices.ts";
 import { type Decision, nothingToDo, phrase, say } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { plainState } from "./place.ts";
-import { briefReason } from "./reasons.ts";
+import { briefReasons } from "./reasons.ts";
 
 const CAUSES_DRAWN = 6;
 /** Causes whose reading stands beside a healthy machine's: more would not be read. */
@@ -25,8 +25,10 @@ export function causeBars(
   most: number,
   knowledge: Knowledge,
 ): readonly CauseBar<Phrase>[] {
-  return ranking.causes.slice(0, most).map((cause) => {
-    const reason = briefReason(cause, knowledge);
+  const drawn = ranking.causes.slice(0, most);
+  const reasons = briefReasons(drawn, knowledge);
+  return drawn.map((cause, rank) => {
+    const reason = reasons[rank] ?? null;
     return {
       name: { know: wordKey("fault", cause.fault) },
       share: Math.min(1, cause.probability),

@@ -2,6 +2,7 @@ import type { Arg, Line, Phrase, Unit } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { RankedCause, Reason } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
+import { shownChance } from "./chance.ts";
 import { line, phrase } from "./decision.ts";
 
 /** An answer that moves the odds by less than this is not worth a person's eye. */
@@ -87,13 +88,59 @@ function briefAnswers(reason: Reason, knowledge: Knowledge): Arg[] {
     .slice(0, BRIEF)
     .map((one): Arg => {
       const state = stateArg(one, knowledge);
-      // A figure alone says nothing; a state's own words say what they are about.
-      if (typeof state !== "string" && typeof state !== "number" && !("quantity" in state)) {
-        return state;
-      }
-      const name = { know: wordKey(kindOf(one.observation, knowledge), one.observation) };
+      // A figure or an outcome alone says nothing; a state's own words say what they are about.
+      const kind = kindOf(one.observation, knowledge);
+      const isFigure =
+        typeof state === "string" || typeof state === "number" || "quantity" in state;
+      if (!isFigure && kind === "observation") return state;
+      const name = { know: wordKey(kind, one.observation) };
       return { phrase: phrase("reason-member", { name, state }) };
     });
+}
+
+/**
+ * The strongest reason of each cause in a few words, in their order; where it is the same answers as
+ * of the first cause only that is said: the same line six times is read by nobody.
+ */
+export function briefReasons(
+  causes: readonly RankedCause[],
+  knowledge: Knowledge,
+): readonly (Phrase | null)[] {
+  const words = causes.map((cause) => briefReason(cause, knowledge));
+  const first = JSON.stringify(words[0]);
+  return words.map((one, rank) =>
+    rank > 0 && one !== null && JSON.stringify(one) === first
+      ? phrase(
+          (causes[rank]?.reasons[0]?.decibans ?? 0) > 0 ? "brief-for-same" : "brief-against-same",
+        )
+      : one,
+  );
+}
+
+const causeLine = ({ fault, probability }: RankedCause): Line =>
+  line(
+    phrase("cause-line", {
+      cause: { know: wordKey("fault", fault) },
+      chance: { quantity: shownChance(probability), unit: "percent" },
+    }),
+    "step",
+  );
+
+/**
+ * Causes and what speaks for them, in lines: the first with its reasons, the others briefly.
+ * @param most reasons told of the first cause
+ */
+export function causesWithReasons(
+  causes: readonly RankedCause[],
+  most: number,
+  knowledge: Knowledge,
+): Line[] {
+  const brief = briefReasons(causes, knowledge);
+  return causes.flatMap((cause, rank) => {
+    const few = brief[rank] ?? null;
+    const short = few === null ? [] : [line(few, "bullet")];
+    return [causeLine(cause), ...(rank === 0 ? reasonLines(cause, most, knowledge) : short)];
+  });
 }
 
 /** Why it may be this, for somebody to whom a weight says nothing: the answers that speak for it. */

@@ -1,7 +1,7 @@
 import type { CaseState } from "../domain/case-state.ts";
 import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
-import type { RankedCause, Triage } from "../domain/triage.ts";
+import type { Triage } from "../domain/triage.ts";
 import { shownChance } from "./chance.ts";
 import { line, phrase, quietly, revise } from "./decision.ts";
 import type { Desk } from "./desk.ts";
@@ -9,12 +9,14 @@ import { earlierLines } from "./earlier-cases.ts";
 import { isQuietAt } from "./hours.ts";
 import { alikeLines } from "./look-alikes.ts";
 import { planLines } from "./plan-lines.ts";
-import { reasonLines } from "./reasons.ts";
+import { causesWithReasons } from "./reasons.ts";
 import { complaintLines, contactLines, headLines, urgentLines } from "./slip-head.ts";
 import { slipButtons, statusLines } from "./slip-status.ts";
 import { kitPart } from "./stock.ts";
 
 const CAUSES_ON_SLIP = 4;
+/** Reasons told of the first cause; of the others one in a few words. */
+const REASONS_OF_FIRST = 2;
 const PLAN_ON_SLIP = { steps: 5, turnings: 1 };
 const PARTS_ON_SLIP = 6;
 
@@ -23,16 +25,8 @@ export const slipSlot = (reader: string): string => `slip-${reader}`;
 
 function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { causes, somethingElse, nothingWrong } = triage.ranking;
-  const shown = causes.slice(0, CAUSES_ON_SLIP).flatMap((cause: RankedCause) => [
-    line(
-      phrase("cause-line", {
-        cause: { know: wordKey("fault", cause.fault) },
-        chance: { quantity: shownChance(cause.probability), unit: "percent" },
-      }),
-      "step",
-    ),
-    ...reasonLines(cause, 2, knowledge),
-  ]);
+  const leaders = causes.slice(0, CAUSES_ON_SLIP);
+  const shown = causesWithReasons(leaders, REASONS_OF_FIRST, knowledge);
   return [
     line(phrase("slip-causes"), "heading", true),
     ...shown,

@@ -1,5 +1,5 @@
 import type { CaseState } from "../domain/case-state.ts";
-import type { Line, Message, Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { Line, Message, PlannedEffect } from "../domain/effects.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { Triage } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
@@ -14,7 +14,7 @@ import { readingPhrase } from "./pictures.ts";
 import { plainState } from "./place.ts";
 import { mainLine, planLines } from "./plan-lines.ts";
 import { cautionLines } from "./question.ts";
-import { briefReason, reasonLines } from "./reasons.ts";
+import { causesWithReasons } from "./reasons.ts";
 import { kitLines } from "./slip.ts";
 
 /** Of what was said or noted, letters a text: the causes and the plan need the room. */
@@ -47,22 +47,10 @@ function headLines(state: CaseState): Line[] {
   ];
 }
 
-const briefLines = (reason: Phrase | null) => (reason === null ? [] : [line(reason, "bullet")]);
-
 function causeLines(triage: Triage, knowledge: Knowledge): Line[] {
   const { ranking } = triage;
-  const causes = ranking.causes.slice(0, CAUSES_ON_SHEET).flatMap((cause, rank) => [
-    line(
-      phrase("cause-line", {
-        cause: { know: wordKey("fault", cause.fault) },
-        chance: { quantity: shownChance(cause.probability), unit: "percent" },
-      }),
-      "step",
-    ),
-    ...(rank === 0
-      ? reasonLines(cause, REASONS_OF_FIRST, knowledge)
-      : briefLines(briefReason(cause, knowledge))),
-  ]);
+  const leaders = ranking.causes.slice(0, CAUSES_ON_SHEET);
+  const causes = causesWithReasons(leaders, REASONS_OF_FIRST, knowledge);
   const rest = phrase("slip-rest", {
     else: { quantity: shownChance(ranking.somethingElse), unit: "percent" },
     nothing: { quantity: shownChance(ranking.nothingWrong), unit: "percent" },

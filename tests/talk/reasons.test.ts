@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { RankedCause, Reason } from "../../src/domain/triage.ts";
-import { briefReason, plainReason, reasonLines } from "../../src/talk/reasons.ts";
+import {
+  briefReason,
+  briefReasons,
+  causesWithReasons,
+  plainReason,
+  reasonLines,
+} from "../../src/talk/reasons.ts";
 import { speech, workshop } from "../helpers/dialog.ts";
 
 const { knowledge } = workshop;
@@ -48,5 +54,36 @@ describe("the reasons of a cause", () => {
     expect(briefReason(cause(reason(0.4)), knowledge)).toBeNull();
     expect(plainReason(cause(reason(-9)), knowledge)).toEqual([]);
     expect(plainReason(cause(reason(9)), knowledge)).toHaveLength(1);
+  });
+
+  it("say an act's outcome with the act's name: alone it would be about nothing", () => {
+    const jump = { observation: "jump-start", state: "no-change" };
+    const isAct = knowledge.acts.has(jump.observation);
+    expect(isAct).toBe(true);
+    const brief = briefReason(cause(reason(9, [], jump)), knowledge);
+    expect(brief === null ? "" : speech.wording.phrase(brief, "en")).toMatch(/^for it: .+: .+/);
+  });
+
+  it("say only 'the same' where another cause has the very answers of the first", () => {
+    const causes = [cause(reason(9, [bright])), cause(reason(5, [bright])), cause(reason(4))];
+    const words = briefReasons(causes, knowledge).map((one) =>
+      one === null ? null : speech.wording.phrase(one, "en"),
+    );
+    expect(words).toEqual([
+      "for it: One click and They stay bright",
+      "for it: the same",
+      "for it: One click",
+    ]);
+  });
+
+  it("stand under their cause, fully under the first alone", () => {
+    const lines = causesWithReasons([cause(reason(9)), cause(reason(5))], 2, knowledge);
+    const text = speech.wording.render({ lines }, "en").text.replace(/[\u00a0\u202f]/g, " ");
+    expect(text.split("\n")).toEqual([
+      "1. Solenoid contacts burnt: 40%",
+      "• for it: What happens with the key on START: One click (+9 dB)",
+      "2. Solenoid contacts burnt: 40%",
+      "• for it: the same",
+    ]);
   });
 });
