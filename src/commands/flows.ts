@@ -104,7 +104,7 @@ function asText({ knowledge, problems }: Findings): string {
 
 /** Words that lack their translation keep nobody from using the knowledge. */
 function outcome(knowledge: Knowledge | undefined, problems: readonly Problem[]): string {
-  const wordsOnly = problems.every(({ file }) => file?.startsWith("locales/"));
+  const wordsOnly = problems.every(({ file }) => file?.endsWith(".ftl"));
   if (knowledge === undefined || !wordsOnly) return "Nothing is used until they are mended.";
   return "The knowledge itself is sound; only words in locales/ are missing or old.";
 }

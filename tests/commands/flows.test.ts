@@ -96,6 +96,8 @@ describe("flows", { timeout: 120_000 }, () => {
     const whole = await run([], root);
     expect(whole.out).toContain("The knowledge itself is sound; only words");
     expect(whole.code).toBe(1);
+    await writeFile(join(root, "locales/xx/phrases.yaml"), "nonsense: 1\n");
+    expect((await run([], root)).out).toContain("Nothing is used until they are mended.");
     expect((await run(["words", "yy"], root)).err).toContain('There is no language "yy"');
   });
 
