@@ -48,7 +48,7 @@ const turns: Readonly<Record<Side, Turn>> = {
 };
 
 /** Both sides have these: whoever was handed the case gets them as its technician. */
-const sharedActs = new Set(["files", "paper", "causes", "circuit"]);
+const sharedActs = new Set(["files", "paper", "causes", "circuit", "probes"]);
 const visitActs = new Set([
   ...sharedActs,
   "set-out",

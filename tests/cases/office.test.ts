@@ -44,7 +44,8 @@ describe("who may do what, tried the forbidden way", () => {
     ["another technician", OTHER],
   ])("lets %s do nothing with a button of the visit", async (_, who) => {
     const { office, id } = await handed();
-    for (const act of ["begin", "found", "short", "record", "sheet"]) {
+    const visit = ["begin", "found", "short", "record", "sheet", "set-out", "reading-of"];
+    for (const act of [...visit, "result", "cause", "undo", "skip-step"]) {
       const before = await office.state(id);
       expect(toastKey(await office.pressIn(who, id, act)), act).toEqual(NOT_ALLOWED);
       expect(await office.state(id), act).toEqual(before);
@@ -69,6 +70,21 @@ describe("who may do what, tried the forbidden way", () => {
       await office.pressIn(STRANGER, id, act);
     }
     expect(await office.heard(STRANGER)).toHaveLength(before);
+  });
+
+  it("takes from the technician where the probes were, and from nobody else of the shop", async () => {
+    const { office, id } = await handed();
+    await office.pressIn(TECHNICIAN, id, "begin");
+    await office.say(TECHNICIAN, "battery 12.6 V at rest");
+    const places = async () =>
+      (await office.state(id)).answers.map(({ report }) => report.probes).filter(Boolean);
+    const value = "battery-rest-volts:clamp";
+    for (const who of [OTHER, DISPATCHER, STRANGER]) {
+      await office.pressIn(who, id, "probes", { value });
+      expect(await places(), who).toEqual([]);
+    }
+    await office.pressIn(TECHNICIAN, id, "probes", { value });
+    expect(await places()).toEqual(["clamp"]);
   });
 
   it("takes everything from somebody who was taken out of the shop, at once", async () => {
