@@ -855,9 +855,9 @@ point-cause = { $cause }: { $median }
 brief-for = dafür: { $what }
 # en: 31835c6d
 brief-against = dagegen: { $what }
-# en: 2c3b2e38
+# en: 7b879c3f
 brief-for-same = dafür: dasselbe
-# en: 43010e3b
+# en: 9c36747b
 brief-against-same = dagegen: dasselbe
 # en: b613bd24
 seen-on-photo = { $what } (auf einem Foto gesehen)
@@ -885,7 +885,7 @@ expected-healthy = In Ordnung: { $median } ({ $low } bis { $high })
 expected-cause = { $cause }: { $median } ({ $low } bis { $high })
 # en: f0214227
 step-left = vorerst gelassen
-# en: afc45845
+# en: cdf5d875
 late-reading = { $text }: Welche Messung ist das?
 # en: b696a226
 step-tools = Werkzeug: { $tools }
@@ -1090,7 +1090,7 @@ report-first-visit-none = Bei der ersten Anfahrt repariert: noch keine Anfahrt a
 report-second-trips = Anfahrten, die ohne Reparatur endeten: { $count }
 # en: 4de8abd0
 report-missing = Fehlte: { $part }: { $count }
-# en: 28d3ed00
+# en: bde39069
 report-minutes = Minuten an der Maschine: { $taken }, vorhergesagt { $foreseen } (Mediane aus { $count }); nicht länger als höchstens vorhergesagt: { $within }
 # en: d5de0e33
 report-comebacks = Wiedergekommen innerhalb von { $days } Tagen: { $count }
@@ -1098,7 +1098,7 @@ report-comebacks = Wiedergekommen innerhalb von { $days } Tagen: { $count }
 report-causes = Gefundene Ursachen
 # en: ab6f3a43
 report-cause = { $cause }, { $machine }: { $count }
-# en: db7b2437
+# en: 52662b44
 report-calibration = Stimmten die Prozente? Ausgänge: { $count }
 # en: 5daf0054
 report-bin = gesagt { $claimed }, so war es bei { $held } von { $count }

@@ -841,9 +841,9 @@ look-alike-by = Aún no se distinguen: { $causes }. Lo que las distingue: { $che
 brief-for = a favor: { $what }
 # en: 31835c6d
 brief-against = en contra: { $what }
-# en: 2c3b2e38
+# en: 7b879c3f
 brief-for-same = a favor: lo mismo
-# en: 43010e3b
+# en: 9c36747b
 brief-against-same = en contra: lo mismo
 # en: b613bd24
 seen-on-photo = { $what } (visto en una foto)
@@ -885,7 +885,7 @@ expected-healthy = Sano: { $median } ({ $low } a { $high })
 expected-cause = { $cause }: { $median } ({ $low } a { $high })
 # en: f0214227
 step-left = dejado por ahora
-# en: afc45845
+# en: cdf5d875
 late-reading = { $text }: ¿de qué medición es?
 # en: b696a226
 step-tools = Herramientas: { $tools }
@@ -1090,7 +1090,7 @@ report-first-visit-none = Arreglado en la primera visita: aún no hay visitas ce
 report-second-trips = Visitas que acabaron sin reparar: { $count }
 # en: 4de8abd0
 report-missing = Faltó { $part }: { $count }
-# en: 28d3ed00
+# en: bde39069
 report-minutes = Minutos en la máquina: { $taken }, previstos { $foreseen } (medianas de { $count }); dentro del máximo previsto: { $within }
 # en: d5de0e33
 report-comebacks = Volvieron a fallar antes de { $days } días: { $count }
@@ -1098,7 +1098,7 @@ report-comebacks = Volvieron a fallar antes de { $days } días: { $count }
 report-causes = Causas encontradas
 # en: ab6f3a43
 report-cause = { $cause }, { $machine }: { $count }
-# en: db7b2437
+# en: 52662b44
 report-calibration = ¿Acertaron los porcentajes? Resultados: { $count }
 # en: 5daf0054
 report-bin = se dijo { $claimed }, se cumplió { $held } de { $count }
