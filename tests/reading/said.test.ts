@@ -6,24 +6,28 @@ import { english } from "../helpers/english-reader.ts";
 import { scoreSaid } from "./said-score.ts";
 
 /**
- * Sentences for every observation and state, written by somebody who had not seen the phrases. On
- * one half the phrases were improved; nobody who writes phrases has read the other. The bounds are
- * a little under what was reached: the aim is 0.95 right of all that is found, on both.
+ * Sentences for every observation and state, written by people who had not seen the phrases. By the
+ * seen ones the phrases were improved; nobody who writes phrases has read the unseen. The bounds
+ * are a little under what was reached: the aim is 0.95 right of all that is found, on all.
  */
-const halves = [
-  { half: "seen", precision: 0.93, recall: 0.93 },
-  { half: "unseen", precision: 0.79, recall: 0.65 },
+const files = [
+  { name: "said-seen", precision: 0.94, recall: 0.95 },
+  { name: "said-unseen", precision: 0.8, recall: 0.7 },
+  { name: "told-seen", precision: 0.94, recall: 0.88 },
+  { name: "told-held", precision: 0.92, recall: 0.88 },
 ] as const;
 
 describe("what operators and technicians really type", async () => {
   const loaded = await loadKnowledge("flows", "usable");
   if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
   const reader = createReader([english], readerModel(loaded.value));
+  // Made ready before the tests, as that takes longer than any of them.
+  reader.read("it clicks", { languages: ["en"] });
 
-  it.each(halves)("is read as meant, the $half half", ({ half, precision, recall }) => {
-    const score = scoreSaid(reader, half);
+  it.each(files)("is read as meant in $name", ({ name, precision, recall }) => {
+    const score = scoreSaid(reader, name);
     process.stdout.write(
-      `${half}: precision ${score.precision.toFixed(3)}, recall ${score.recall.toFixed(3)}\n`,
+      `${name}: precision ${score.precision.toFixed(3)}, recall ${score.recall.toFixed(3)}\n`,
     );
     expect(score.precision).toBeGreaterThanOrEqual(precision);
     expect(score.recall).toBeGreaterThanOrEqual(recall);
