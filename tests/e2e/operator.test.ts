@@ -18,8 +18,10 @@ const COMPLAINTS = [
   "keeps-cranking",
 ].map((state) => `on-start.${state}`);
 const AT_TIMES = ["pattern.sometimes", "pattern.only-hot", "pattern.only-wet"];
+/** Turns slowly, and the battery is empty again each morning. */
+const GOES_FLAT = ["battery-goes-flat.overnight"];
 
-const all = [...COMPLAINTS, ...AT_TIMES];
+const all = [...COMPLAINTS, ...AT_TIMES, ...GOES_FLAT];
 const LANGUAGES = ["en", "es", MADE_UP];
 /** Those who have the same trouble stand together: the engine has just thought about it. */
 const callers: Caller[] = [
