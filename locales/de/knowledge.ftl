@@ -6953,3 +6953,12 @@ circuit-pto-switch = Zapfwellen- schalter
 
 # en: 05eba9a5
 circuit-seat-switch = Sitzschalter
+
+# en: 9ce552ab
+act-extra-earth-lead = Ein zweites Massekabel
+
+# en: f6acf7cb
+act-extra-earth-lead-ask = Schlüssel aus, ein gutes Überbrückungskabel vom Masse-Pol der Batterie an blankes Metall am Motorblock. Dann vom Sitz aus starten. Was passiert?
+
+# en: c378364d
+act-extra-earth-lead-how = Erst an den Block klemmen, zuletzt an den Pol; weg von Kraftstoffleitungen und allem, was sich dreht. Nach dem Versuch wieder ab: Es findet eine schlechte Masse, es behebt sie nicht.

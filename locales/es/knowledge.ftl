@@ -4695,3 +4695,12 @@ circuit-pto-switch = interruptor de la toma de fuerza
 
 # en: 05eba9a5
 circuit-seat-switch = interruptor del asiento
+
+# en: 9ce552ab
+act-extra-earth-lead = Un cable de masa de más
+
+# en: f6acf7cb
+act-extra-earth-lead-ask = Llave quitada, un buen cable de arranque del borne de masa de la batería a metal limpio del bloque del motor. Luego arranque desde el asiento. ¿Qué pasa?
+
+# en: c378364d
+act-extra-earth-lead-how = Primero la pinza al bloque y por último al borne, lejos de las tuberías de combustible y de todo lo que gira. Quítelo tras la prueba: encuentra una mala masa, no la arregla.

@@ -11,8 +11,8 @@ export interface CircuitPassage {
   readonly passed: Passed;
 }
 
-/** Afterwards the circuit is again as it was: a jump pack comes off. */
-const PASSING: readonly CircuitAct[] = ["jump", "bridge"];
+/** Afterwards the circuit is again as it was: jump pack and extra lead come off. */
+const PASSING: readonly CircuitAct[] = ["jump", "earth-lead", "bridge"];
 
 /**
  * The acts through which a simulated circuit can be followed: the first that changes it for good,
@@ -44,9 +44,10 @@ function lasts(model: Model, done: ActDone): boolean {
   return inCircuit !== undefined && !PASSING.includes(inCircuit);
 }
 
-/** The fault that an act cures best tells how well it is usually done. */
+/** The fault that an act cures or hides best tells how well it is usually done. */
 function doneWell({ cures, masks }: Pick<ReturnType<typeof doneAct>, "cures" | "masks">): number {
-  const chances = [...cures].map(([fault, chance]) => chance + (masks.get(fault) ?? 0));
+  const faults = new Set([...cures.keys(), ...masks.keys()]);
+  const chances = [...faults].map((fault) => (cures.get(fault) ?? 0) + (masks.get(fault) ?? 0));
   return Math.min(1, Math.max(0, ...chances));
 }
 
