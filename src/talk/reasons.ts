@@ -98,23 +98,32 @@ function briefAnswers(reason: Reason, knowledge: Knowledge): Arg[] {
     });
 }
 
+/** Which answers a brief reason names, whatever their order; null: none. */
+function answersNamed({ reasons: [reason] }: RankedCause): string | null {
+  if (reason === undefined) return null;
+  const named = answersOf(reason).slice(0, BRIEF);
+  return named
+    .map(({ observation, state }) => `${observation} ${state}`)
+    .sort()
+    .join();
+}
+
 /**
- * The strongest reason of each cause in a few words, in their order; where it is the same answers as
- * of the first cause only that is said: the same line six times is read by nobody.
+ * The strongest reason of each cause in a few words, in their order; where it is the answers that
+ * stand with the first cause only that is said: the same line six times is read by nobody.
  */
 export function briefReasons(
   causes: readonly RankedCause[],
   knowledge: Knowledge,
 ): readonly (Phrase | null)[] {
-  const words = causes.map((cause) => briefReason(cause, knowledge));
-  const first = JSON.stringify(words[0]);
-  return words.map((one, rank) =>
-    rank > 0 && one !== null && JSON.stringify(one) === first
-      ? phrase(
-          (causes[rank]?.reasons[0]?.decibans ?? 0) > 0 ? "brief-for-same" : "brief-against-same",
-        )
-      : one,
-  );
+  const [first] = causes;
+  return causes.map((cause) => {
+    const brief = briefReason(cause, knowledge);
+    if (cause === first || first === undefined || brief === null) return brief;
+    if (answersNamed(cause) !== answersNamed(first)) return brief;
+    const speaksFor = (cause.reasons[0]?.decibans ?? 0) > 0;
+    return phrase(speaksFor ? "brief-for-same" : "brief-against-same");
+  });
 }
 
 const causeLine = ({ fault, probability }: RankedCause): Line =>

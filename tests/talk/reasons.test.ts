@@ -65,13 +65,15 @@ describe("the reasons of a cause", () => {
   });
 
   it("say only 'the same' where another cause has the very answers of the first", () => {
-    const causes = [cause(reason(9, [bright])), cause(reason(5, [bright])), cause(reason(4))];
+    const others = [cause(reason(-5, [click], bright)), cause(reason(4))];
+    const causes = [cause(reason(9, [bright])), cause(reason(5, [bright])), ...others];
     const words = briefReasons(causes, knowledge).map((one) =>
       one === null ? null : speech.wording.phrase(one, "en"),
     );
     expect(words).toEqual([
       "for it: One click and They stay bright",
       "for it: the same",
+      "against it: the same",
       "for it: One click",
     ]);
   });
