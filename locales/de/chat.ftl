@@ -1149,6 +1149,8 @@ duty-next = { $who }: { $from } bis { $until }
 duty-what = Wer Bereitschaft hat, erfährt von Gefahren zu jeder Stunde, auch in der Ruhezeit.
 # en: 17ee0018
 duty-how-long = Wie lange soll { $who } Bereitschaft haben?
+# en: c40a42be
+duty-typed = Andere Zeiten, getippt: /duty { $who } 17:00-22:00 – /duty { $who } 27.11. 17:00 - 30.11. 07:00
 # en: d992d874
 duty-span = { $from } bis { $until }
 # en: 89f99a33

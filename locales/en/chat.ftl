@@ -619,6 +619,7 @@ duty-nobody = Nobody has the call-outs now: dangers are told to everybody at the
 duty-next = { $who }: { $from } to { $until }
 duty-what = Whoever has the call-outs is told of dangers at any hour, also in the quiet hours.
 duty-how-long = For how long shall { $who } have the call-outs?
+duty-typed = Other hours, typed: /duty { $who } 17:00-22:00 – /duty { $who } 27.11. 17:00 - 30.11. 07:00
 duty-span = { $from } to { $until }
 duty-set = { $who } has the call-outs: { $from } to { $until }.
 duty-yours = You have the call-outs: { $from } to { $until }. You are told of dangers at any hour.

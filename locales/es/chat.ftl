@@ -1148,6 +1148,8 @@ duty-next = { $who }: { $from } a { $until }
 duty-what = A quien está de guardia se le avisa de los peligros a cualquier hora, también en las horas de silencio.
 # en: 17ee0018
 duty-how-long = ¿Cuánto tiempo está de guardia { $who }?
+# en: c40a42be
+duty-typed = Otras horas, por escrito: /duty { $who } 17:00-22:00 – /duty { $who } 27.11. 17:00 - 30.11. 07:00
 # en: d992d874
 duty-span = { $from } a { $until }
 # en: 89f99a33

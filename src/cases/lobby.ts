@@ -117,7 +117,7 @@ export function createLobby(parts: LobbyParts): Lobby {
   async function memberPress(press: Press, incoming: Incoming, member: Member) {
     const value = press.value ?? "";
     if (press.act === "hand-all") return handAll(value, incoming, member);
-    if (press.act === "duty") return duty(value, incoming, member);
+    if (press.act === "duty") return duty.pressed(value, incoming, member);
     if (press.act === "change-member") return members.change(value, incoming, member);
     if (press.act === "table" || press.act === "member") {
       return show(press.act, incoming, { member, argument: value, from: 0 });
@@ -136,6 +136,8 @@ export function createLobby(parts: LobbyParts): Lobby {
       if (own !== null) return own;
       const { member, argument } = given;
       if (member === null) return tell(incoming, { lines: [line(phrase("unknown-command"))] });
+      const isShift = name === "duty" && argument.trim() !== "";
+      if (isShift) return duty.typed(argument, incoming, member);
       return show(name, incoming, { member, argument, from: 0 });
     },
 

@@ -110,6 +110,9 @@ export function dutyMessage(desk: Desk, reader: Member): Message {
   return { lines, buttons: [...people, ...nobody] };
 }
 
+/** How any other hours are written. */
+export const typedHint = (name: string): Line => line(phrase("duty-typed", { who: name }));
+
 /** For how long shall this person have the call-outs? */
 export function shiftMessage(person: Member, desk: Desk): Message {
   const buttons = shiftSpans.map((span) => {
@@ -118,5 +121,6 @@ export function shiftMessage(person: Member, desk: Desk): Message {
     const press = { revision: 0, act: "duty", value: `${person.person}:${span}` };
     return button(phrase("duty-span", words), press);
   });
-  return { lines: [line(phrase("duty-how-long", { who: person.name }), "heading")], buttons };
+  const asked = line(phrase("duty-how-long", { who: person.name }), "heading");
+  return { lines: [asked, typedHint(person.name)], buttons };
 }

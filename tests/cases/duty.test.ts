@@ -18,6 +18,24 @@ describe("the duty roster", () => {
     expect((await office.heard(TECHNICIAN)).at(-1)).toContain("Ilse has the call-outs until");
   });
 
+  it("takes hours that were typed, and says how they are written where it takes none", async () => {
+    const office = await openOffice();
+    await office.command(DISPATCHER, "duty", "Ilse tonight");
+    expect((await office.heard(DISPATCHER)).at(-1)).toContain("/duty Jonas 17:00-22:00");
+    expect(office.directory.shop()?.duty).toBeUndefined();
+    await office.command(DISPATCHER, "duty", "Ilse 00:00-23:59");
+    expect((await office.heard(DISPATCHER)).at(-1)).toContain("Ilse has the call-outs");
+    expect((await office.heard(TECHNICIAN)).at(-1)).toContain("You have the call-outs");
+    const [shift, ...more] = office.directory.shop()?.duty ?? [];
+    expect(more).toEqual([]);
+    expect(shift?.person).toBe(TECHNICIAN);
+    expect((shift?.until ?? 0) - (shift?.from ?? 0)).toBe((24 * 60 - 1) * 60_000);
+    await office.command(TECHNICIAN, "duty", "Jonas 00:00-23:59");
+    expect((await office.heard(TECHNICIAN)).at(-1)).toContain("not yours");
+    await office.command("9", "duty", "Ilse 00:00-23:59");
+    expect(office.directory.shop()?.duty).toHaveLength(1);
+  });
+
   it("is set by nobody but the counter", async () => {
     const office = await openOffice();
     for (const who of [TECHNICIAN, "9"]) await office.press(who, press(`${who}:week`));
