@@ -56,7 +56,7 @@ export function answerTo(text: Clauses, expecting: Expecting, input: AnswerInput
   const chosen: Chosen | null =
     byQuantity(observation.id, input) ??
     byNumber(text, offered, input.language) ??
-    byShortAnswer(text, observation.id, input.language) ??
+    byShortAnswer(text, observation.id, input) ??
     matchTitles(text, { observation, offered, language: input.language });
   if (chosen === null) return noAnswer;
   const { hedge, source } = input.scopes.of(0);
@@ -117,12 +117,20 @@ const LONGEST_SHORT_ANSWER = 8;
 /** "broken, and the flywheel has turned on the shaft": the answer is what comes first. */
 const SHARE_OF_FIRST = 0.9;
 
-/** "seen", "soaked": words that mean something only where this was asked. */
-function byShortAnswer(text: Clauses, observation: string, language: Language): Chosen | null {
+/**
+ * "seen", "soaked": words that mean something only where this was asked; not as things used to be
+ * ("used to come on").
+ */
+function byShortAnswer(
+  text: Clauses,
+  observation: string,
+  { language, scopes }: AnswerInput,
+): Chosen | null {
   const end = text.clauses.findIndex((clause) => clause !== text.clauses[0]);
   const first = end === -1 ? text.tokens.length : end;
   if (Math.min(first, text.tokens.length) > LONGEST_SHORT_ANSWER) return null;
-  const all = language.answers.get(observation)?.longest(text) ?? [];
+  const found = language.answers.get(observation)?.longest(text) ?? [];
+  const all = found.filter(({ from }) => scopes.of(from).when !== "before");
   const isShort = text.tokens.length <= LONGEST_SHORT_ANSWER;
   const whole = isShort ? saidIn(text, all, language) : null;
   if (whole !== null) return { ...whole, share: SURE_OF_SHORT };

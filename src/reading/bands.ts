@@ -44,7 +44,7 @@ export function readBands(
   for (const quantity of quantities) {
     const found = candidateFor(text, { quantity, near, bands: input.language.phrases.bands });
     if (found === null || !input.model.observations.has(found.band.observation)) continue;
-    if (isTheirs(text, found, input.matches)) continue;
+    if (isTheirs(text, found, input.matches) || isSaid(found, input.matches)) continue;
     placed.push(quantity);
     const there = best.get(found.band.observation);
     if (there === undefined || isNearer(found, there)) best.set(found.band.observation, found);
@@ -72,6 +72,14 @@ function isTheirs(
     if (!isAboutOther) return false;
     const follows = to === quantity.from && text.joined(to);
     return follows || (from < quantity.to && quantity.from < to);
+  });
+}
+
+/** Words that say another state outright stand over a length of time: "won't catch, ran a minute". */
+function isSaid({ band, state }: Candidate, matches: readonly Match<Sign>[]): boolean {
+  return matches.some(({ owner }) => {
+    const same = owner.means.filter((one) => one.observation === band.observation);
+    return same.length > 0 && same.every((one) => one.state !== state);
   });
 }
 

@@ -61,7 +61,7 @@ export function placeQuantities(
   const implausible: Implausible[] = [];
   const placed: Quantity[] = [];
   const named = new Map<Quantity, string>();
-  for (const quantity of quantities) {
+  for (const quantity of withoutCounts(text, quantities)) {
     if (isNominal(text, quantity, input.language.words)) {
       placed.push(quantity);
       continue;
@@ -86,6 +86,19 @@ export function placeQuantities(
     else values.push({ ...readingOf(quantity, at, input), ...told(text, quantity, input.scopes) });
   }
   return { values, ambiguous: open, implausible, placed, named };
+}
+
+/** Whole numbers up to this number things where readings beside them have their units. */
+const LARGEST_COUNT = 9;
+
+/** "battery 2 rests 10.4 V": without the numbers of things. */
+function withoutCounts(text: Clauses, quantities: readonly Quantity[]): readonly Quantity[] {
+  const readings = quantities.filter(({ unit }) => unit !== null);
+  const sentences = new Set(readings.map(({ from }) => text.sentences[from]));
+  return quantities.filter(
+    ({ unit, decimal, value, from }) =>
+      unit !== null || decimal || value > LARGEST_COUNT || !sentences.has(text.sentences[from]),
+  );
 }
 
 /** P(the best place is meant); 0 where it must be asked: no words near, two places, wrong unit. */
