@@ -30,8 +30,9 @@ const usual = [
   { press: "Yes, beside it" },
   { press: "Nothing more" },
   { press: "Every time" },
-  { when: "send one photo", photo: true },
 ];
+
+const withPhoto = [{ when: "send one photo", photo: true }, ...usual];
 
 describe("a whole call through the chat, with the program killed in the middle of it", () => {
   it.concurrent(
@@ -83,39 +84,43 @@ describe("a whole call through the chat, with the program killed in the middle o
   it.concurrent(
     "nothing at all, the PTO engaged: moving the controls ends it by chat",
     () =>
-      Play.call(home, [...usual, { press: "Done" }, { press: "Then it started" }], async (call) => {
-        const { operator, dispatcher, technician, shop } = call;
-        operator.say("My petrol garden tractor does nothing at all when I turn the key");
-        await operator.turn();
-        operator.say("I want to talk to a person");
-        await call.handOver();
-        await technician.sees("Nothing at all");
-        await operator.asked();
-        await call.killedWhen(isHandedOut, () => operator.turn());
-        const ending = () => shop.newest("operator")?.text.includes("Good, it runs") === true;
-        await call.killedWhen(
-          (event) => isPosted("operator")(event) && ending(),
-          () => operator.until("Good, it runs"),
-        );
-        await technician.sees("the operator got the machine running");
-        await dispatcher.sees(`Closed. Cause: ${title("pto-left-engaged")}`);
-        const { events, state } = await call.finish();
-        expect(said(events, "controls-moved")).toEqual([plainly("then-started")]);
-        expect(state.confirmed?.how).toBe("ran-after-this");
-        expect(state.closed).toMatchObject({
-          end: "solved-by-chat",
-          complaint: "nothing",
-          cause: "pto-left-engaged",
-          correction: "move-controls",
-        });
-      }),
+      Play.call(
+        home,
+        [...withPhoto, { press: "Done" }, { press: "Then it started" }],
+        async (call) => {
+          const { operator, dispatcher, technician, shop } = call;
+          operator.say("My petrol garden tractor does nothing at all when I turn the key");
+          await operator.turn();
+          operator.say("I want to talk to a person");
+          await call.handOver();
+          await technician.sees("Nothing at all");
+          await operator.asked();
+          await call.killedWhen(isHandedOut, () => operator.turn());
+          const ending = () => shop.newest("operator")?.text.includes("Good, it runs") === true;
+          await call.killedWhen(
+            (event) => isPosted("operator")(event) && ending(),
+            () => operator.until("Good, it runs"),
+          );
+          await technician.sees("the operator got the machine running");
+          await dispatcher.sees(`Closed. Cause: ${title("pto-left-engaged")}`);
+          const { events, state } = await call.finish();
+          expect(said(events, "controls-moved")).toEqual([plainly("then-started")]);
+          expect(state.confirmed?.how).toBe("ran-after-this");
+          expect(state.closed).toMatchObject({
+            end: "solved-by-chat",
+            complaint: "nothing",
+            cause: "pto-left-engaged",
+            correction: "move-controls",
+          });
+        },
+      ),
     MOST_MILLISECONDS,
   );
 
   it.concurrent(
     "slow in the cold, a weak battery: the technician measures it",
     () =>
-      Play.call(home, usual, async (call) => {
+      Play.call(home, withPhoto, async (call) => {
         const { operator, technician } = call;
         operator.say("Diesel utility tractor turns very slowly this morning, we had frost");
         await operator.turn();

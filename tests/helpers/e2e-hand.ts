@@ -66,8 +66,10 @@ export class Hand {
   /** Presses the first button of every copy of a message, which is one answer. */
   async pressAll(copies: readonly SeenMessage[]): Promise<void> {
     const label = copies[0]?.buttons[0]?.[0]?.label ?? "";
-    for (const { id: messageId } of copies) {
-      this.person.press(label, { messageId });
+    for (const copy of copies) {
+      // None of them is news any more, also while one still shows its buttons.
+      this.#seen.add(newsKey(copy));
+      this.person.press(label, { messageId: copy.id });
     }
     this.did.push(label);
     const { toasts } = this.#shop.server.view(this.person.chatId);
