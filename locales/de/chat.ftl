@@ -445,7 +445,7 @@ slip-causes = Wahrscheinliche Ursachen
 # en: 3373504e
 cause-line = { $cause }: { $chance }
 # en: 4be5d1b7
-slip-rest = Etwas anderes { $else } · gar nichts mehr { $nothing }
+slip-rest = Etwas anderes { $else } · inzwischen in Ordnung { $nothing }
 # en: cc557984
 slip-plan = Plan
 # en: 4eecaa7d
@@ -898,7 +898,7 @@ press-skip-step = Ging nicht, weiter
 # en: 7c79b92c
 press-found = Ursache gefunden
 # en: eaf29753
-press-undo = Letzten Messwert zurücknehmen
+press-undo = Letzten Schritt zurücknehmen
 # en: d4ec27a3
 press-sheet = Arbeitszettel zeigen
 # en: d023566d
