@@ -51,10 +51,16 @@ const BLUNDER_FACTOR = 5;
 export function unexplained(
   network: CircuitNetwork,
   evidence: readonly CircuitEvidence[],
-  { all, without }: BestFits,
+  { all, fits }: { readonly all: number; readonly fits: () => BestFits },
 ): readonly ReadingEvidence[] {
+  const bounds = evidence.map((item) =>
+    item.kind === "reading" ? Math.log(BLUNDER_FACTOR * blunderFloor(network, item)) : -Infinity,
+  );
+  // Without an item the rest fits at most perfectly: most often nothing needs to be left out.
+  if (all >= Math.max(...bounds)) return [];
+  const { without } = fits();
   return evidence.filter((item, i): item is ReadingEvidence => {
     if (item.kind !== "reading") return false;
-    return all - (without[i] ?? 0) < Math.log(BLUNDER_FACTOR * blunderFloor(network, item));
+    return all - (without[i] ?? 0) < (bounds[i] ?? -Infinity);
   });
 }

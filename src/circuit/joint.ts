@@ -52,7 +52,11 @@ export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
     statesOf: (observation) => STATES[observation] ?? [],
     weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
     logLikelihood,
-    unexplained: (evidence) => unexplained(first.bank.network, evidence, bestFits(start, evidence)),
+    unexplained: (evidence) =>
+      unexplained(first.bank.network, evidence, {
+        all: Math.max(...logLikelihood(evidence)),
+        fits: () => bestFits(start, evidence),
+      }),
     unforeseen: UNFORESEEN,
     placesOf: (testPoint) => otherPlacesOf(banks, testPoint),
     predictive: (evidence, question) => predict(weigh(evidence), question, tables),
@@ -85,7 +89,7 @@ function sharedPoints(banks: readonly WeighedBank[]): readonly string[] {
 type Weighed = readonly (readonly WeighedBlocks[])[];
 
 /** Sets of evidence kept weighed: one choice asks about a few of them in turn. */
-const KEPT = 6;
+const KEPT = 10;
 
 /** Weighs evidence from the longest beginning that is kept weighed. */
 function rememberWeighing(banks: readonly WeighedBank[], start: Weighed) {

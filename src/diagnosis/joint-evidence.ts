@@ -76,6 +76,11 @@ export class EvidenceTranslator {
     return known;
   }
 
+  #sameReading(item: ReadingEvidence): ReadingEvidence {
+    const known = this.#same(item);
+    return known.kind === "reading" ? known : item;
+  }
+
   /**
    * @param onStart what is said of `on-start` in the circuit's own cranking states; it may depend
    *   on the hypothesis, so the caller decides
@@ -129,7 +134,8 @@ export class EvidenceTranslator {
   readings(id: string, measured: Measurements | undefined): readonly ReadingEvidence[] {
     const observation = this.#observations.get(id);
     if (observation === undefined || !this.#joint.observations.has(id)) return [];
-    return this.#joint.statesOf(id).length > 0 ? [] : readingItems(observation, measured);
+    if (this.#joint.statesOf(id).length > 0) return [];
+    return readingItems(observation, measured).map((item) => this.#sameReading(item));
   }
 
   /** Inner edges of a reading's bands, in volts of this machine. */
