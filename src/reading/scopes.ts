@@ -80,8 +80,9 @@ function isTime({ owner }: Match<Marker>): boolean {
   return owner.kind === "now" || owner.kind === "before";
 }
 
-/** "now" is no time word within "now and then". */
+/** "now" is no time word within "now and then"; "used to" within "the lamp used to come on" is. */
 function isInside(marker: Match<Marker>, sign: Match<Sign>): boolean {
+  if (marker.owner.kind === "before" && !sign.owner.past) return false;
   const within = marker.from >= sign.from && marker.to <= sign.to;
   return within && sign.to - sign.from > marker.to - marker.from;
 }
