@@ -282,10 +282,10 @@ fault-immobiliser-lock = Gesperrt durch Wegfahrsperre, PIN oder aus der Ferne
 fault-immobiliser-lock-explain = Die Maschine erkennt den Schlüssel nicht, will ihre PIN oder wurde aus der Ferne gesperrt.
 
 # en: a168601e
-fault-exhaust-fluid-lock = Gesperrt wegen AdBlue oder Partikelfilter
+fault-exhaust-fluid-lock = Gesperrt wegen Harnstoff oder Partikelfilter
 
 # en: ec980119
-fault-exhaust-fluid-lock-explain = Das Steuergerät verbietet den Start: AdBlue fehlt, ist schlecht, oder die Anlage dafür hat einen Fehler.
+fault-exhaust-fluid-lock-explain = Das Steuergerät verbietet den Start: Harnstofflösung fehlt, ist schlecht, oder die Anlage dafür hat einen Fehler.
 
 # en: c08095a2
 fault-controller-no-supply = Steuergerät bekommt keinen Strom
@@ -387,7 +387,7 @@ fault-tank-vent-blocked-explain = In den Tank kommt keine Luft nach. Der Unterdr
 fault-wrong-fuel = Falsches im Tank
 
 # en: c1e4cf2f
-fault-wrong-fuel-explain = Diesel im Benzin, Benzin im Diesel, Wasser oder AdBlue im Tank. Der Motor darf nicht durchgedreht werden.
+fault-wrong-fuel-explain = Diesel im Benzin, Benzin im Diesel, Wasser oder Harnstofflösung im Tank. Der Motor darf nicht durchgedreht werden.
 
 # en: 83b3ea65
 fault-fuel-valve-dead = Abschaltventil am Vergaser hängt oder durchgebrannt
@@ -1940,7 +1940,7 @@ state-display-says-blank = Dunkel oder leer
 state-display-says-lock-sign = Schlüssel-, Sperr- oder PIN-Zeichen
 
 # en: 629f52d1
-state-display-says-fluid-sign = AdBlue- oder Filterwarnung
+state-display-says-fluid-sign = Harnstoff- oder Filterwarnung
 
 # en: 802ec4b0
 state-display-says-set-control = Verlangt Sitz, Bremse oder Leerlauf
@@ -3880,7 +3880,7 @@ check-see-display-how = Ein Code hat zwei Zahlen, SPN (worum es geht) und FMI (a
 verdict-see-display-locked = Gesperrt: erst Schlüssel, PIN oder Fernsperre, dann ein Teil.
 
 # en: 547282c9
-verdict-see-display-fluid = AdBlue-Sperre: erst die Flüssigkeit, ihre Heizung und ihre Codes.
+verdict-see-display-fluid = Harnstoff-Sperre: erst die Flüssigkeit, ihre Heizung und ihre Codes.
 
 # en: 4d4bb8ec
 verdict-see-display-control = Sie wartet auf einen Hebel oder ein Pedal: richtig stellen, dann Schalter und Stecker dazu.
@@ -3967,7 +3967,7 @@ check-try-primed-how = Nur Benzin, nie ein Spray. Zündet er darauf und stirbt a
 check-ask-fuel-given = Was zuletzt getankt wurde
 
 # en: 8b217e55
-check-ask-fuel-given-ask = Aus welchem Kanister oder welcher Zapfsäule wurde zuletzt getankt? Kann Diesel, Benzin, Wasser oder AdBlue in den falschen Tank gekommen sein?
+check-ask-fuel-given-ask = Aus welchem Kanister oder welcher Zapfsäule wurde zuletzt getankt? Kann Diesel, Benzin, Wasser oder Harnstofflösung in den falschen Tank gekommen sein?
 
 # en: f70d2153
 check-ask-fuel-given-how = Wenn etwas anderes hineingekommen sein kann, den Schlüssel nicht drehen, auch nicht auf EIN.
@@ -3979,7 +3979,7 @@ check-smell-sample = Probe gegen den richtigen Kraftstoff
 check-smell-sample-ask = Ein paar Tropfen aus Tank und Filter auf eine Pappe neben den richtigen Kraftstoff. Gleicher Geruch, gleiche Farbe, trocknet es gleich?
 
 # en: 63f4c716
-check-smell-sample-how = Benzin trocknet sofort, Diesel lässt einen fettigen Fleck, AdBlue lässt weiße Kristalle. Schlüssel bleibt aus, bis es sicher ist.
+check-smell-sample-how = Benzin trocknet sofort, Diesel lässt einen fettigen Fleck, Harnstofflösung lässt weiße Kristalle. Schlüssel bleibt aus, bis es sicher ist.
 
 # en: 61cc1533
 check-ask-fuel-grade = Sorte des Diesels
@@ -4898,7 +4898,7 @@ remedy-unlock = Maschine entsperren
 remedy-unlock-text = Erst Besitzer, Vermieter oder Fuhrparkbüro nach einer Fernsperre fragen. Antenne am Schloss und ihr Stecker, dann den Schlüssel nach Herstellervorgabe anlernen.
 
 # en: c370f47a
-remedy-mend-exhaust-fluid = AdBlue-Anlage in Ordnung bringen
+remedy-mend-exhaust-fluid = Harnstoffanlage in Ordnung bringen
 
 # en: 890e17c1
 remedy-mend-exhaust-fluid-text = Frische Flüssigkeit der richtigen Sorte, Tankheizung und Leitungen aufgetaut; Sperre nach Herstellervorgabe löschen, wenn die Ursache behoben ist.
@@ -5003,7 +5003,7 @@ remedy-free-vent-text = Das Loch im Deckel oder der Belüftungsschlauch muss Luf
 remedy-empty-wrong-fuel = Tank und Leitungen leeren, frischer Kraftstoff und Filter
 
 # en: 67fdc956
-remedy-empty-wrong-fuel-text = Zündung nicht einmal auf EIN, bevor der Tank leer ist. Leitungen und Filter spülen. AdBlue oder Benzin im Common-Rail-Diesel ist Werkstattarbeit.
+remedy-empty-wrong-fuel-text = Zündung nicht einmal auf EIN, bevor der Tank leer ist. Leitungen und Filter spülen. Harnstofflösung oder Benzin im Common-Rail-Diesel ist Werkstattarbeit.
 
 # en: 5dbc83f8
 remedy-renew-fuel-valve = Abschaltventil erneuern
@@ -5575,7 +5575,7 @@ part-controller-fit-1 = Maschine
 part-controller-fit-2 = Software
 
 # en: 5400c44a
-part-exhaust-fluid = AdBlue im Kanister
+part-exhaust-fluid = Harnstofflösung im Kanister
 
 # en: 04af3879
 part-oil-switch = Ölschalter oder Ölwächter
@@ -6359,7 +6359,7 @@ system-diesel-cold = Diesel bei Frost
 system-diesel-fuel = Dieselzulauf
 
 # en: 73b4d890
-system-electronics = Wegfahrsperre, Steuergerät, AdBlue
+system-electronics = Wegfahrsperre, Steuergerät, Harnstoff
 
 # en: 7d00884b
 system-engine-drag = Motor geht schwer
@@ -6511,7 +6511,7 @@ feature-immobiliser = Wegfahrsperre oder PIN-Sperre
 feature-controller = Elektronisches Motorsteuergerät
 
 # en: 7a8c54cf
-feature-exhaust-fluid = AdBlue-Anlage
+feature-exhaust-fluid = Harnstoffanlage
 
 # en: aa34bc76
 feature-tilt-stop = Kippabschaltung

@@ -189,9 +189,9 @@ fault-immobiliser-lock = Bloqueada por el inmovilizador, el PIN o a distancia
 # en: 91e7f59f
 fault-immobiliser-lock-explain = La máquina no conoce la llave, pide su PIN o la han bloqueado a distancia.
 # en: a168601e
-fault-exhaust-fluid-lock = Bloqueada por falta de AdBlue o por el filtro sucio
+fault-exhaust-fluid-lock = Bloqueada por falta de urea o por el filtro sucio
 # en: ec980119
-fault-exhaust-fluid-lock-explain = La centralita prohíbe arrancar porque falta AdBlue, está malo o ha fallado su sistema.
+fault-exhaust-fluid-lock-explain = La centralita prohíbe arrancar porque falta urea, está en mal estado o ha fallado su sistema.
 # en: c08095a2
 fault-controller-no-supply = A la centralita no le llega corriente
 # en: 66bab1ea
@@ -259,7 +259,7 @@ fault-tank-vent-blocked-explain = No entra aire en el depósito, y el vacío no 
 # en: 26ce8cc9
 fault-wrong-fuel = Líquido equivocado en el depósito
 # en: c1e4cf2f
-fault-wrong-fuel-explain = Hay diésel en la gasolina, gasolina en el gasoil, agua o AdBlue en el depósito. No se le puede dar al arranque.
+fault-wrong-fuel-explain = Hay diésel en la gasolina, gasolina en el gasoil, agua o urea en el depósito. No se le puede dar al arranque.
 # en: 83b3ea65
 fault-fuel-valve-dead = Electroválvula del carburador pegada o quemada
 # en: 72e709e7
@@ -1296,7 +1296,7 @@ state-display-says-blank = Apagada o en blanco
 # en: faf7d422
 state-display-says-lock-sign = Dibujo de llave, candado o PIN
 # en: 629f52d1
-state-display-says-fluid-sign = Aviso de AdBlue o de filtro
+state-display-says-fluid-sign = Aviso de urea o de filtro
 # en: 802ec4b0
 state-display-says-set-control = Pide asiento, freno o punto muerto
 # en: b9dffcfc
@@ -2591,7 +2591,7 @@ check-see-display-how = Un código lleva dos números, SPN (de qué se trata) y 
 # en: 284c5e94
 verdict-see-display-locked = Bloqueada: llave, PIN o bloqueo a distancia antes que ninguna pieza.
 # en: 547282c9
-verdict-see-display-fluid = Bloqueo por AdBlue: primero el líquido, su calentador y sus códigos.
+verdict-see-display-fluid = Bloqueo por urea: primero el líquido, su calentador y sus códigos.
 # en: 4d4bb8ec
 verdict-see-display-control = Espera un mando: póngalo, y luego su interruptor y su conector.
 # en: 57974dd9
@@ -2649,7 +2649,7 @@ check-try-primed-how = Solo gasolina, nunca un espray. Si prende y se para, no l
 # en: 71939925
 check-ask-fuel-given = Qué se echó la última vez
 # en: 8b217e55
-check-ask-fuel-given-ask = ¿De qué bidón o surtidor se llenó la última vez? ¿Pudo entrar gasoil, gasolina, agua o AdBlue en el depósito que no era?
+check-ask-fuel-given-ask = ¿De qué bidón o surtidor se llenó la última vez? ¿Pudo entrar gasoil, gasolina, agua o urea en el depósito que no era?
 # en: f70d2153
 check-ask-fuel-given-how = Si pudo entrar otra cosa, no gire la llave, ni siquiera a contacto.
 # en: fcb80b29
@@ -2657,7 +2657,7 @@ check-smell-sample = Muestra comparada con el combustible bueno
 # en: cd426c49
 check-smell-sample-ask = Unas gotas del depósito y del filtro en un cartón, al lado del combustible bueno. ¿Mismo olor, mismo color, mismo secado?
 # en: 63f4c716
-check-smell-sample-how = La gasolina se seca al momento, el gasoil deja mancha de grasa, el AdBlue deja cristales blancos. La llave se queda quitada hasta estar seguro.
+check-smell-sample-how = La gasolina se seca al momento, el gasoil deja mancha de grasa, la urea deja cristales blancos. La llave se queda quitada hasta estar seguro.
 # en: 61cc1533
 check-ask-fuel-grade = Clase de gasoil
 # en: c81a4227
@@ -3273,7 +3273,7 @@ remedy-unlock = Desbloquear la máquina
 # en: a1b27b62
 remedy-unlock-text = Pregunte primero al dueño, al alquilador o a la oficina si hay bloqueo a distancia. La antena de la llave y su conector; luego, dar de alta la llave como dice el fabricante.
 # en: c370f47a
-remedy-mend-exhaust-fluid = Arreglar el sistema de AdBlue
+remedy-mend-exhaust-fluid = Arreglar el sistema de urea
 # en: 890e17c1
 remedy-mend-exhaust-fluid-text = Líquido nuevo y del bueno, calentador del depósito y tubos deshelados; quite el bloqueo como dice el fabricante cuando la causa esté arreglada.
 # en: 859a0b24
@@ -3343,7 +3343,7 @@ remedy-free-vent-text = El agujero del tapón o el tubo de respiro tiene que dej
 # en: d98f7beb
 remedy-empty-wrong-fuel = Vaciar depósito y tubos, combustible y filtro nuevos
 # en: 67fdc956
-remedy-empty-wrong-fuel-text = Ni siquiera la llave en ON antes de vaciar el depósito. Limpie tubos y filtro. AdBlue o gasolina en un diésel common rail es trabajo de taller.
+remedy-empty-wrong-fuel-text = Ni siquiera la llave en ON antes de vaciar el depósito. Limpie tubos y filtro. Urea o gasolina en un diésel common rail es trabajo de taller.
 # en: 5dbc83f8
 remedy-renew-fuel-valve = Cambiar la electroválvula del carburador
 # en: f006ee50
@@ -3726,7 +3726,7 @@ part-controller-fit-1 = máquina
 # en: 35390f54
 part-controller-fit-2 = programa
 # en: 5400c44a
-part-exhaust-fluid = AdBlue en bidón
+part-exhaust-fluid = Urea en bidón
 # en: 04af3879
 part-oil-switch = Interruptor de aceite bajo o módulo protector
 # en: 5a18a59d
@@ -4257,7 +4257,7 @@ system-diesel-cold = Gasoil con helada
 # en: e974c2e9
 system-diesel-fuel = Llegada del gasoil
 # en: 73b4d890
-system-electronics = Inmovilizador, centralita, AdBlue
+system-electronics = Inmovilizador, centralita, urea
 # en: 7d00884b
 system-engine-drag = Motor duro de girar
 # en: 1c29b64c
@@ -4360,7 +4360,7 @@ feature-immobiliser = Inmovilizador o bloqueo con PIN
 # en: 6de13ebc
 feature-controller = Centralita electrónica
 # en: 7a8c54cf
-feature-exhaust-fluid = Sistema de AdBlue
+feature-exhaust-fluid = Sistema de urea
 # en: aa34bc76
 feature-tilt-stop = Paro por vuelco
 # en: e364cccf
