@@ -181,9 +181,9 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   const notUnderstood: string[] = said.notUnderstood.map(([from, to]) =>
     file.opening.slice(from, to),
   );
-  const readEntries = (entries: CaseFile["operator"]): readonly ReadEntry[] =>
+  const readEntries = (entries: CaseFile["operator"], mended: boolean): readonly ReadEntry[] =>
     Object.entries(entries).map(([key, value]) => {
-      const read = readFact(key, value, tools);
+      const read = readFact(key, value, { ...tools, options: { ...tools.options, mended } });
       notUnderstood.push(...read.notUnderstood);
       return { key, read };
     });
@@ -201,9 +201,9 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
     return part({ teller, understood, denied, acts, ambiguous }, knowledge);
   };
   const opening = part({ ...said, teller: "opening" }, knowledge);
-  const answers = readEntries(file.operator);
+  const answers = readEntries(file.operator, false);
   const operator = heard("operator", answers);
-  const technician = heard("technician", readEntries(file.technician));
+  const technician = heard("technician", readEntries(file.technician, true));
   return {
     file,
     machine,

@@ -48,6 +48,7 @@ export function syntheticKnowledge(size: SyntheticSize): Knowledge {
       somethingElse: 0.03,
       nothingWrong: 0.02,
       repeatsItself: 0.7,
+      curedByTheWay: 0,
       pairCutOff: size.pairs ? 1e-6 : 1,
       shareStrength: 50,
       unasked: {},

@@ -82,7 +82,9 @@ function timeline(
   const acts = arranged.acts.map((done) => {
     const act = doneAct(model.knowledge, done);
     const toldElsewhere = act.yields !== undefined && reported.has(act.yields);
-    const effect = { outcome: done.outcome, gone: goneBy(model, act), toldElsewhere };
+    const { curedByTheWay } = model.knowledge.rates;
+    const gone = goneBy(model, act).map((chance) => Math.max(chance, curedByTheWay));
+    const effect = { outcome: done.outcome, gone, toldElsewhere };
     const { epoch } = done;
     const passage = passages.find((one) => one.epoch === epoch);
     if (passage === undefined) return { epoch, event: { act: effect }, rank: 0 };

@@ -340,6 +340,11 @@ export interface Rates {
   readonly nothingWrong: number;
   /** How often the same thing happens again at the next try, nothing having been done. */
   readonly repeatsItself: number;
+  /**
+   * P(a fault is gone after work that is no cure for it): something was moved, cleaned or refitted
+   * in passing, or what cured it was told wrongly.
+   */
+  readonly curedByTheWay: number;
   /** Independent pairs of faults are kept down to this prior. */
   readonly pairCutOff: number;
   /** Strength, in closed cases, with which a shipped share is believed. */

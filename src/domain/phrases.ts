@@ -113,6 +113,8 @@ export interface Grammar {
   readonly at: readonly string[];
   /** Words at the beginning of a label: what follows was so only after something was done. */
   readonly after: readonly string[];
+  /** Labels of the entry that tells what put the machine right: "fixed by", "new relay". */
+  readonly remedy: readonly Pattern[];
   /** Words left aside at the edge of a clause: "still nothing" is "nothing". */
   readonly fillers: readonly string[];
   readonly now: readonly Pattern[];

@@ -117,6 +117,8 @@ export interface ReadOptions {
   readonly expecting?: Expecting;
   /** What the text is about, where it stands apart: the name of an entry. */
   readonly label?: string;
+  /** True where it was written once the machine ran again: what was renewed then was the cure. */
+  readonly mended?: boolean;
   /** Epoch milliseconds, for dates; absent: dates are not read. */
   readonly now?: number;
 }

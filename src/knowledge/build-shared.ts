@@ -123,6 +123,7 @@ export function buildRates(text: z.infer<typeof RatesText>): Rates {
     somethingElse: text["something-else"],
     nothingWrong: text["nothing-wrong"],
     repeatsItself: text["repeats-itself"],
+    curedByTheWay: text["cured-by-the-way"],
     pairCutOff: text["pair-cut-off"],
     shareStrength: text["share-strength"],
     unasked: text["told-unasked"],

@@ -15,6 +15,7 @@ export function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     joins: split(file.joins),
     sequence: split(file.sequence),
     after: split(file.after ?? ""),
+    remedy: patterns(bench, file.remedy ?? [], at("remedy")),
     at: split(file.at ?? ""),
     fillers: split(file.fillers),
     now: patterns(bench, file.now, at("now")),

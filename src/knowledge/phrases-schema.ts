@@ -38,6 +38,8 @@ const grammar = z.strictObject({
   joins: words,
   sequence: words,
   after: words.optional(),
+  /** Labels of the entry that tells what put the machine right. */
+  remedy: phrases.optional(),
   /** Words that lead from a state to its thing: "a nest *in* the exhaust". */
   at: words.optional(),
   fillers: words,

@@ -71,6 +71,7 @@ export const RatesText = z.strictObject({
   "something-else": share,
   "nothing-wrong": share,
   "repeats-itself": probability,
+  "cured-by-the-way": probability.default(0),
   "pair-cut-off": share,
   "share-strength": z.number().positive(),
   "told-unasked": z.partialRecord(Reporter, z.number().min(1).max(20)).default({}),

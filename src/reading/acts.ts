@@ -19,6 +19,8 @@ export interface ActWords {
   readonly mentions: readonly Mention[];
   /** Parts that were replaced. */
   readonly replaced: readonly Match<Aside>[];
+  /** True where the text tells what put the machine right: then what was done cured it. */
+  readonly remedy: boolean;
 }
 
 interface Done extends Stretch {
@@ -43,14 +45,21 @@ export function actsTold(text: Clauses, words: ActWords): ActsTold {
   for (const done of thingsDone(text, words)) {
     const near = mentionsNear(text, beginning, done);
     const found = outcomeOf(text, done, { near, language: words.language });
-    if (found === null) continue;
-    const { outcome, mention } = found;
+    const outcome = found?.outcome ?? (words.remedy ? remedyOutcome(words) : null);
+    if (outcome === null) continue;
     acts.push({ act: done.act, outcome, span: spanOf(text, done) });
     covered.push(done);
-    if (outcome === "cured") spoken.add(mention);
+    if (outcome === "cured" && found !== null) spoken.add(found.mention);
     for (const one of near) if (overlaps(one, done)) spoken.add(one);
   }
   return { acts, spoken, covered };
+}
+
+/** What put it right cured it, unless the trouble itself is told: "new battery: would not fire". */
+function remedyOutcome({ language, mentions }: ActWords): ActTold["outcome"] {
+  const { noChange, still } = language.phrases.outcomes;
+  const isStill = mentions.some((one) => isOneOf(noChange, one) || isOneOf(still, one));
+  return isStill ? "no-change" : "cured";
 }
 
 /** In the order of the text; looked up word by word, so that the work stays linear. */

@@ -26,6 +26,8 @@ export interface Language {
   readonly commands: PatternIndex<string>;
   /** Things done about the trouble, by act or repair. */
   readonly acts: PatternIndex<string>;
+  /** Labels of the entry that tells what put the machine right. */
+  readonly remedy: PatternIndex<"remedy">;
   /** Short answers to each observation's question, by state. */
   readonly answers: ReadonlyMap<string, PatternIndex<string>>;
   /** What people call the thing that an observation looks at. */
@@ -99,6 +101,7 @@ export function compileLanguage(phrases: Phrases): Language {
     ),
     commands: createPatternIndex(lexicon, [...phrases.commands]),
     acts: createPatternIndex(lexicon, phrases.acts),
+    remedy: createPatternIndex(lexicon, [["remedy" as const, grammar.remedy]]),
     answers: new Map(
       [...phrases.answers].map(
         ([id, states]) => [id, createPatternIndex(lexicon, [...states])] as const,

@@ -54,3 +54,9 @@ export function isAfterwards(label: string, { lexicon, words }: Language): boole
   const [first] = lexicon.tokens(tokenise(label));
   return first !== undefined && words.after.has(first.stem);
 }
+
+/** True for "fixed by" and "new relay": the entry tells what put the machine right. */
+export function tellsRemedy(label: string, language: Language): boolean {
+  const tokens = language.lexicon.tokens(tokenise(label));
+  return language.remedy.all(cutClauses(tokens, language.words)).length > 0;
+}

@@ -3,7 +3,7 @@ import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { cutClauses } from "./clauses.ts";
 import { compileLanguage } from "./grammar.ts";
-import { createLabelReader, isAfterwards, type LabelReader } from "./labels.ts";
+import { createLabelReader, isAfterwards, type LabelReader, tellsRemedy } from "./labels.ts";
 import { createKindMatcher, withNames } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
 import { tokenise } from "./tokens.ts";
@@ -54,8 +54,12 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const inText = given === undefined ? labelIn(text) : null;
   const label = given ?? inText?.[1]?.trim();
   if (label === undefined || expecting !== undefined) return understand(text, one, input);
-  const whole = understand(given === undefined ? text : `${given} ${text}`, one, input);
-  const full = { ...whole, afterwards: isAfterwards(label, one.language) };
+  const remedy = input.options.mended === true && tellsRemedy(label, one.language);
+  const whole = understand(given === undefined ? text : `${given} ${text}`, one, {
+    ...input,
+    remedy,
+  });
+  const full = { ...whole, afterwards: remedy || isAfterwards(label, one.language) };
   const observation = one.labelOf(label);
   const said = given === undefined ? withoutLabel(text, inText) : text;
   if (observation === null) {
@@ -64,7 +68,7 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
     return isOutcome(said, one) ? withoutSettings(full, end, isList) : full;
   }
   // What was done and what came of it may stand on both sides of the colon.
-  if (full.acts.length > 0) return full;
+  if (remedy || full.acts.length > 0) return full;
   const options = { ...input.options, expecting: { observation } };
   const answered = understand(said, one, { ...input, options });
   return isAbout(answered, observation) ? answered : full;

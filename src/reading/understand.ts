@@ -42,6 +42,8 @@ export interface Compiled {
 export interface UnderstandInput {
   readonly model: ReaderModel;
   readonly options: ReadOptions;
+  /** True where the text tells what put the machine right. */
+  readonly remedy?: boolean;
 }
 
 /** 12 V where the machine's voltage is not known. */
@@ -57,7 +59,7 @@ interface Signs {
 export function understand(
   text: string,
   { language, numbers, kindOf }: Compiled,
-  { model, options }: UnderstandInput,
+  { model, options, remedy = false }: UnderstandInput,
 ): ReadingResult {
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
@@ -83,6 +85,7 @@ export function understand(
     model,
     asides,
     scopes,
+    remedy,
   });
   const expected = options.expecting?.observation;
   // A number whose own place was named is no answer to a question about another one.
@@ -136,13 +139,14 @@ interface SignParts {
   readonly model: ReaderModel;
   readonly asides: Asides;
   readonly scopes: Scopes;
+  readonly remedy: boolean;
 }
 
 function readSigns(clauses: Clauses, matches: readonly Match<Sign>[], parts: SignParts): Signs {
-  const { language, model, asides, scopes } = parts;
+  const { language, model, asides, scopes, remedy } = parts;
   const mentions = findMentions(clauses, matches, { language, scopes });
   const real = mentions.filter(({ from }) => !scopes.isUnreal(from));
-  const done = actsTold(clauses, { language, mentions: real, replaced: asides.replaced });
+  const done = actsTold(clauses, { language, mentions: real, replaced: asides.replaced, remedy });
   const told = real.filter((mention) => !done.spoken.has(mention));
   const joints = joinMentions(clauses, told, language.phrases.together);
   const taken = coverage(clauses, mentions);

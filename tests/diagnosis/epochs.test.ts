@@ -52,6 +52,17 @@ describe("acts", () => {
     );
   });
 
+  it("may have cured by the way what they are no cure for", () => {
+    const told = { ...knowledge.rates, curedByTheWay: 0.05 };
+    const found = updateBelief(compileModel({ ...knowledge, rates: told }, someMachine), {
+      reports: [],
+      acts: [done("hide", "cured")],
+    }).probability;
+    // By hand: hidden or cured in 0.7 of the first, in 0.05 of the second.
+    const gone = 0.3 * 0.7 + 0.7 * 0.05;
+    expect(found[1]).toBeCloseTo((0.3 * 0.7) / gone, 12);
+  });
+
   it("say nothing when nobody looked what came of it", () => {
     expect(beliefAfter(done("clean", "unknown"))[1]).toBeCloseTo(0.3, 12);
   });

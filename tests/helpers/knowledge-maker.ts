@@ -24,6 +24,7 @@ export const testRates: Rates = {
   somethingElse: 0.02,
   nothingWrong: 0.02,
   repeatsItself: 0.7,
+  curedByTheWay: 0,
   pairCutOff: 1,
   shareStrength: 50,
   unasked: {},

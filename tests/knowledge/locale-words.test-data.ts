@@ -38,6 +38,7 @@ export function smallKnowledge({ tools = {}, states = {} }: Small): Knowledge {
       somethingElse: 0,
       nothingWrong: 0,
       repeatsItself: 0,
+      curedByTheWay: 0,
       pairCutOff: 0,
       shareStrength: 1,
       unasked: {},
