@@ -20,7 +20,10 @@ function told() {
 
 const call = (messages: number) => ({ messages, taps: 2, questions: 3, events: [], texts: [] });
 
-describe("what a call costs", () => {
+/** The engine thinks at every question; the machine may be busy. */
+const PATIENCE_MS = 60_000;
+
+describe("what a call costs", { timeout: PATIENCE_MS }, () => {
   it("is told by the middle call and by nine of ten", () => {
     const cost = costOf(Array.from({ length: 10 }, (_, at) => call(at + 1)));
     expect(cost.messages).toEqual({ median: 5, p90: 9 });
