@@ -1,8 +1,10 @@
 import { readdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
-import { type ReadCase, readCase } from "../cases/case-file.ts";
+import { type CaseFile, type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
+import { phraseLanguages } from "../knowledge/phrases.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
+import { languagesOf } from "./case-languages.ts";
 import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";
 import { type CallCost, costOf, costText, toldIn } from "./field-cost.ts";
 import { type FieldCase, forecastsAt, isStage, stages } from "./field-forecasts.ts";
@@ -95,20 +97,21 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
     io.stderr(`${name}: there is no such folder\n`);
     return 2;
   }
-  const workshop = await openWorkshop(io.root);
-  if (!workshop.ok) {
-    io.stderr(brokenFlows(workshop.problems));
-    return 1;
-  }
-  const cases: ReadCase[] = [];
+  const written: CaseFile[] = [];
   for (const file of files) {
     const parsed = parseCases(await readInput(file, io), file);
     if (!parsed.ok) {
       io.stderr(problemLines(parsed.problems));
       return 2;
     }
-    cases.push(...parsed.value.cases.map((one) => readCase(one, workshop.value)));
+    written.push(...parsed.value.cases);
   }
+  const workshop = await openWorkshop(io.root, languagesOf(written, phraseLanguages(io.root)));
+  if (!workshop.ok) {
+    io.stderr(brokenFlows(workshop.problems));
+    return 1;
+  }
+  const cases = written.map((one) => readCase(one, workshop.value));
   if (cases.every((read) => read.file.group.length === 0)) {
     io.stderr(`${name}: no case here names the group of its cause, so nothing can be scored\n`);
     return 2;

@@ -6,7 +6,9 @@ import { triage } from "../diagnosis/triage.ts";
 import type { Situation } from "../domain/evidence.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { LookAlikes, Next, PlanStep, Triage } from "../domain/triage.ts";
+import { phraseLanguages } from "../knowledge/phrases.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
+import { languagesOf } from "./case-languages.ts";
 import { openStoredBanks, weatherTold } from "./circuit-banks.ts";
 import type { CommandIo } from "./io.ts";
 import { commandLine, optionValue } from "./options.ts";
@@ -147,7 +149,8 @@ export async function rankCommand(args: readonly string[], io: CommandIo): Promi
     io.stderr(problemLines(parsed.problems));
     return 2;
   }
-  const workshop = await openWorkshop(io.root);
+  const { cases, isList } = parsed.value;
+  const workshop = await openWorkshop(io.root, languagesOf(cases, phraseLanguages(io.root)));
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;
@@ -157,7 +160,7 @@ export async function rankCommand(args: readonly string[], io: CommandIo): Promi
   const word: Word = (key) => speech.word(key, language);
   const banks = openStoredBanks(io.root, workshop.value);
   const ranked: Ranked[] = [];
-  for (const file of parsed.value.cases) {
+  for (const file of cases) {
     const read = readCase(file, workshop.value);
     const told = weatherTold([...read.opening, ...read.operator]);
     const joint = await banks.ready(read.machine, told).catch(() => []);
@@ -167,7 +170,7 @@ export async function rankCommand(args: readonly string[], io: CommandIo): Promi
     );
   }
   if (line.options["json"] === true) {
-    io.stdout(`${JSON.stringify(parsed.value.isList ? ranked : ranked[0], null, 2)}\n`);
+    io.stdout(`${JSON.stringify(isList ? ranked : ranked[0], null, 2)}\n`);
   } else io.stdout(ranked.map((one) => rankedText(one)).join("\n"));
   return 0;
 }
