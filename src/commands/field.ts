@@ -2,6 +2,7 @@ import { readdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
 import { type CaseFile, type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
+import type { Result } from "../domain/result.ts";
 import { phraseLanguages } from "../knowledge/phrases.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { languagesOf } from "./case-languages.ts";
@@ -74,6 +75,20 @@ function callCost(cases: readonly ReadCase[], workshop: Workshop, root: string):
   return costOf(cases.map((read) => play(toldIn(read, workshop.knowledge))));
 }
 
+/** The cases of all files, or the mistakes of the first file that has any. */
+async function writtenIn(
+  files: readonly string[],
+  io: CommandIo,
+): Promise<Result<readonly CaseFile[]>> {
+  const cases: CaseFile[] = [];
+  for (const file of files) {
+    const parsed = parseCases(await readInput(file, io), file);
+    if (!parsed.ok) return parsed;
+    cases.push(...parsed.value.cases);
+  }
+  return { ok: true, value: cases };
+}
+
 /**
  * `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause; with
  * `--calls` what each call costs its operator, played to its end by rows.
@@ -97,21 +112,20 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
     io.stderr(`${name}: there is no such folder\n`);
     return 2;
   }
-  const written: CaseFile[] = [];
-  for (const file of files) {
-    const parsed = parseCases(await readInput(file, io), file);
-    if (!parsed.ok) {
-      io.stderr(problemLines(parsed.problems));
-      return 2;
-    }
-    written.push(...parsed.value.cases);
+  const written = await writtenIn(files, io);
+  if (!written.ok) {
+    io.stderr(problemLines(written.problems));
+    return 2;
   }
-  const workshop = await openWorkshop(io.root, languagesOf(written, phraseLanguages(io.root)));
+  const workshop = await openWorkshop(
+    io.root,
+    languagesOf(written.value, phraseLanguages(io.root)),
+  );
   if (!workshop.ok) {
     io.stderr(brokenFlows(workshop.problems));
     return 1;
   }
-  const cases = written.map((one) => readCase(one, workshop.value));
+  const cases = written.value.map((one) => readCase(one, workshop.value));
   if (cases.every((read) => read.file.group.length === 0)) {
     io.stderr(`${name}: no case here names the group of its cause, so nothing can be scored\n`);
     return 2;
