@@ -8,7 +8,7 @@ import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { languagesOf } from "./case-languages.ts";
 import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";
 import { type CallCost, costOf, costText, toldIn } from "./field-cost.ts";
-import { type FieldCase, forecastsAt, isStage, stages } from "./field-forecasts.ts";
+import { type FieldCase, forecastsAt, isStage, type Stage, stages } from "./field-forecasts.ts";
 import { type ScoreBlock, type StageScore, scoreStage } from "./field-score.ts";
 import { stoppedEarly, stoppedText } from "./field-stopped.ts";
 import type { CommandIo } from "./io.ts";
@@ -89,6 +89,20 @@ async function writtenIn(
   return { ok: true, value: cases };
 }
 
+/** How often each stage is right; of the operator's also when stopped early, where wanted. */
+function scoresOf(
+  ready: readonly FieldCase[],
+  { wanted, isStopped }: { readonly wanted: readonly Stage[]; readonly isStopped: boolean },
+) {
+  return wanted.map((one) => {
+    const score = scoreStage(one, forecastsAt(one, ready));
+    return {
+      ...score,
+      ...(one === "operator" && isStopped ? { stopped: stoppedEarly(ready) } : {}),
+    };
+  });
+}
+
 /**
  * `field DIR [--stage S] [--json]`: how good the engine is on troubles with a known cause; with
  * `--calls` what each call costs its operator, played to its end by rows.
@@ -130,27 +144,21 @@ export async function fieldCommand(args: readonly string[], io: CommandIo): Prom
     io.stderr(`${name}: no case here names the group of its cause, so nothing can be scored\n`);
     return 2;
   }
+  const isJson = line.options["json"] === true;
   if (line.options["calls"] === true) {
     const cost = callCost(cases, workshop.value, io.root);
-    io.stdout(
-      line.options["json"] === true ? `${JSON.stringify(cost, null, 2)}\n` : costText(cost),
-    );
+    io.stdout(isJson ? `${JSON.stringify(cost, null, 2)}\n` : costText(cost));
     return 0;
   }
-  const wanted = isStage(stage) ? [stage] : stages;
   const rows = line.options["rows"] === true;
   if (!rows) io.stderr("Simulating starting circuits where they are not on disk yet …\n");
   const banks = rows ? noBanks : openBanks(io.root, workshop.value);
   const ready = await withModels(cases, workshop.value, banks);
-  const isStopped = line.options["stopped"] === true;
-  const scores = wanted.map((one) => {
-    const score = scoreStage(one, forecastsAt(one, ready));
-    return {
-      ...score,
-      ...(one === "operator" && isStopped ? { stopped: stoppedEarly(ready) } : {}),
-    };
+  const scores = scoresOf(ready, {
+    wanted: isStage(stage) ? [stage] : stages,
+    isStopped: line.options["stopped"] === true,
   });
-  if (line.options["json"] === true) {
+  if (isJson) {
     io.stdout(`${JSON.stringify(isStage(stage) ? scores[0] : scores, null, 2)}\n`);
   } else io.stdout(scores.map((one) => stageText(one) + stoppedText(one.stopped ?? [])).join("\n"));
   return 0;
