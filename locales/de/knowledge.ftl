@@ -3165,8 +3165,8 @@ check-take-load-off-ask = Wenn Riemen und Kupplungen einzeln abgenommen sind: Dr
 # en: 66a1329c
 check-look-at-belts = Riemen und Riemenscheiben
 
-# en: d570a211
-check-look-at-belts-ask = Sehen Sie sich bei abgezogenem Schlüssel die Riemen an. Ist einer verbrannt oder blank, oder hat er beim Starten gequietscht oder geraucht?
+# en: 375b0632
+check-look-at-belts-ask = Sehen Sie sich bei stehendem Motor die Riemen an. Ist einer verbrannt oder blank, oder hat er beim Starten gequietscht oder geraucht?
 
 # en: 3e2ffd59
 check-look-at-tap = Kraftstoffhahn
@@ -3408,8 +3408,8 @@ check-read-kill-wire-how = Sitz-, Mähwerk- und Bremsschalter einzeln betätigen
 # en: 46f383b6
 check-ask-engine-switch = Schalter am Motor selbst
 
-# en: 20ab2e88
-check-ask-engine-switch-ask = Gibt es außer dem Schlüssel einen Schalter oder Hebel am Motor oder Holm mit ON/OFF, RUN/STOP? Wie steht er?
+# en: d8265b8b
+check-ask-engine-switch-ask = Gibt es einen Schalter oder Hebel am Motor oder Holm mit ON/OFF, RUN/STOP? Wie steht er?
 
 # en: 441e51d0
 check-read-coil-feed = Versorgung der Spule
@@ -4673,8 +4673,8 @@ act-clear-mud-how = Kein Wasserstrahl auf Stecker und Schalter. Hände weg von d
 # en: 3eb083b9
 act-let-cool = Motor abkühlen lassen
 
-# en: 6e5b7bd9
-act-let-cool-ask = Lassen Sie sie mit offener Haube 40 Minuten stehen, Schlüssel abgezogen, dann starten Sie vom Sitz aus. Was passiert?
+# en: 8dc729f3
+act-let-cool-ask = Lassen Sie sie ausgeschaltet 40 Minuten mit offener Haube stehen, dann starten Sie vom Sitz aus. Was passiert?
 
 # en: 4c2713e5
 act-let-cool-how = Solange er heiß ist, nichts öffnen, auch den Kühler nicht.
@@ -6962,3 +6962,45 @@ act-extra-earth-lead-ask = Schlüssel aus, ein gutes Überbrückungskabel vom Ma
 
 # en: c378364d
 act-extra-earth-lead-how = Erst an den Block klemmen, zuletzt an den Pol; weg von Kraftstoffleitungen und allem, was sich dreht. Nach dem Versuch wieder ab: Es findet eine schlechte Masse, es behebt sie nicht.
+
+# en: 580d37ff
+observation-started-by = Womit gestartet wird
+
+# en: 56eb7bba
+state-started-by-key = Mit Schlüssel oder Knopf
+
+# en: 5536571d
+state-started-by-cord = Mit dem Seilzug
+
+# en: e15e4388
+state-started-by-both = Geht beides
+
+# en: 580d37ff
+check-how-started = Womit gestartet wird
+
+# en: 0f6be188
+check-how-started-ask = Womit starten Sie die Maschine?
+
+# en: f2bf2916
+check-hear-pull = Was am Seilzug passiert
+
+# en: d895d1a1
+check-hear-pull-ask = Was genau passiert, wenn Sie am Seil ziehen?
+
+# en: 03c1084d
+check-hear-pull-how = Sagen Sie nur, was Sie beim letzten Mal gesehen und gehört haben; nicht noch einmal probieren.
+
+# en: a73a0d17
+menu-hear-pull-does-not-turn = Das Seil bewegt sich nicht
+
+# en: 2e17f64c
+menu-hear-pull-turns-badly = Es zieht sich schwer oder ruckelt
+
+# en: f2c4c70b
+menu-hear-pull-turns-nothing = Das Seil dreht nichts mit
+
+# en: f9889039
+menu-hear-pull-turns-well = Es zieht sich wie immer
+
+# en: 61621f68
+feature-cord-alone = Seilzug ohne Batterie

@@ -2114,8 +2114,8 @@ check-take-load-off = Correas y acoples fuera
 check-take-load-off-ask = Quitando las correas y los acoples uno por uno, ¿gira libre el motor con una barra?
 # en: 66a1329c
 check-look-at-belts = Correas y poleas
-# en: d570a211
-check-look-at-belts-ask = Mire las correas con la llave quitada. ¿Hay alguna quemada o brillante, o chilló o echó humo cuando lo intentó?
+# en: 375b0632
+check-look-at-belts-ask = Con el motor parado, mire las correas. ¿Hay alguna quemada o brillante, o chilló o echó humo cuando lo intentó?
 # en: 3e2ffd59
 check-look-at-tap = Llave de paso
 # en: 721f673b
@@ -2276,8 +2276,8 @@ check-read-kill-wire-ask = Cable de paro suelto en la bobina, tester en ohmios a
 check-read-kill-wire-how = Accione el interruptor del asiento, de las cuchillas y del freno uno por uno, y no desenchufe nada que se quede desenchufado.
 # en: 46f383b6
 check-ask-engine-switch = El interruptor del propio motor
-# en: 20ab2e88
-check-ask-engine-switch-ask = ¿Hay en el motor o el manillar un interruptor o palanca con ON/OFF o RUN/STOP, aparte de la llave? ¿Cómo está puesto?
+# en: d8265b8b
+check-ask-engine-switch-ask = ¿Hay en el motor o el manillar un interruptor o palanca con ON/OFF o RUN/STOP? ¿Cómo está puesto?
 # en: 441e51d0
 check-read-coil-feed = Alimentación de la bobina
 # en: caa29d8d
@@ -3121,8 +3121,8 @@ act-clear-mud-ask = Llave quitada. Rasque el barro y la hierba de pedales, palan
 act-clear-mud-how = Nada de chorro de agua en conectores e interruptores. Las manos lejos de las cuchillas.
 # en: 3eb083b9
 act-let-cool = Dejar enfriar el motor
-# en: 6e5b7bd9
-act-let-cool-ask = Déjela 40 minutos con el capó abierto y la llave quitada; luego pruebe desde el asiento. ¿Qué pasa?
+# en: 8dc729f3
+act-let-cool-ask = Déjela apagada 40 minutos con el capó abierto; luego pruebe desde el asiento. ¿Qué pasa?
 # en: 4c2713e5
 act-let-cool-how = No se abre nada mientras esté caliente, tampoco el radiador.
 # en: 733ee3ec
@@ -4704,3 +4704,31 @@ act-extra-earth-lead-ask = Llave quitada, un buen cable de arranque del borne de
 
 # en: c378364d
 act-extra-earth-lead-how = Primero la pinza al bloque y por último al borne, lejos de las tuberías de combustible y de todo lo que gira. Quítelo tras la prueba: encuentra una mala masa, no la arregla.
+# en: 580d37ff
+observation-started-by = Cómo se arranca
+# en: 56eb7bba
+state-started-by-key = Con llave o botón
+# en: 5536571d
+state-started-by-cord = Tirando de la cuerda
+# en: e15e4388
+state-started-by-both = De las dos maneras
+# en: 580d37ff
+check-how-started = Cómo se arranca
+# en: 0f6be188
+check-how-started-ask = ¿Cómo la arranca usted?
+# en: f2bf2916
+check-hear-pull = Qué pasa al tirar de la cuerda
+# en: d895d1a1
+check-hear-pull-ask = ¿Qué pasa exactamente cuando tira de la cuerda?
+# en: 03c1084d
+check-hear-pull-how = Cuente solo lo que vio y oyó la última vez; no hace falta volver a probar.
+# en: a73a0d17
+menu-hear-pull-does-not-turn = La cuerda no se mueve
+# en: 2e17f64c
+menu-hear-pull-turns-badly = Va dura o a tirones
+# en: f2c4c70b
+menu-hear-pull-turns-nothing = La cuerda no mueve el motor
+# en: f9889039
+menu-hear-pull-turns-well = Sale como siempre
+# en: 61621f68
+feature-cord-alone = Cuerda de arranque, sin batería

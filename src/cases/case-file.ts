@@ -1,3 +1,4 @@
+import { withToldFeatures } from "../diagnosis/told-features.ts";
 import type { MachineFacts, Report } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type {
@@ -206,7 +207,7 @@ export function readCase(file: CaseFile, parts: CaseReaderParts): ReadCase {
   const technician = heard("technician", readEntries(file.technician, true));
   return {
     file,
-    machine,
+    machine: withToldFeatures(machine, [...opening.facts, ...operator.facts], knowledge),
     opening: opening.facts,
     operator: operator.facts.filter((report) => addsTo(opening.facts, report)),
     entries: answers.map(({ key, read }) => ({ key, observations: observationsIn(read) })),

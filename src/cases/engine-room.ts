@@ -8,7 +8,7 @@ import { evidenceOf } from "../domain/case-state.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Next, Triage } from "../domain/triage.ts";
 import type { Performer } from "../domain/vocabulary.ts";
-import { machineOf } from "../talk/desk.ts";
+import { toldMachine } from "../talk/desk.ts";
 import { situationOf } from "../talk/situation.ts";
 
 /** Compiled models kept; one is some hundred kilobytes and a shop sees few kinds of machine. */
@@ -61,7 +61,7 @@ export function createEngineRoom(parts: EngineRoomParts): EngineRoom {
   const questions = createMemory<Next>(ANSWERS_KEPT);
 
   function modelOf(state: CaseState): { readonly key: string; readonly model: Model } {
-    const machine = machineOf(state);
+    const machine = toldMachine(state, parts.knowledge);
     const { key: optionsKey, options } = parts.options?.(state) ?? { key: "", options: {} };
     const key = JSON.stringify([machine, optionsKey]);
     return { key, model: models(key, () => compileModel(parts.knowledge, machine, options)) };

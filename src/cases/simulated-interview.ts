@@ -3,6 +3,7 @@ import { chooseNext } from "../diagnosis/next-check.ts";
 import type { Evidence, Report, Situation } from "../domain/evidence.ts";
 import type { Act, Knowledge } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
+import { operatorCheckFor } from "../talk/next-question.ts";
 import { AT_MACHINE } from "../talk/place.ts";
 import { evidenceFrom } from "./case-evidence.ts";
 import type { CaseAct, ReadCase } from "./case-file.ts";
@@ -112,11 +113,9 @@ export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUES
     asked: [],
     answered: 0,
   };
-  const symptom = [...knowledge.checks.values()].find(
-    (check) => check.yields === ON_START && check.performers.includes("operator"),
-  );
-  if (symptom !== undefined && most > 0 && !knows(progress.reports, ON_START)) {
-    put(read, symptom.id, { knowledge, progress });
+  const symptom = operatorCheckFor(knowledge, ON_START, model.facts);
+  if (symptom !== null && most > 0 && !knows(progress.reports, ON_START)) {
+    put(read, symptom, { knowledge, progress });
   }
   if (progress.asked.length < most) story(read, knowledge, progress);
   while (progress.asked.length < most) {

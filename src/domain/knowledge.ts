@@ -134,6 +134,8 @@ export interface Observation extends Titled {
   /** Only meaningful in these states of other observations, for example when the engine turns. */
   readonly onlyIf: readonly StateCondition[];
   readonly needs: MachineCondition;
+  /** What a state tells of the machine itself: state → feature → there or not. */
+  readonly tellsFeatures?: Readonly<Record<string, Readonly<Record<string, boolean>>>>;
   /** The latent group whose state explains its correlation with its siblings. */
   readonly latent?: string;
   /**

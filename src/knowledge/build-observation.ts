@@ -29,6 +29,7 @@ export function buildObservation(
   if (place.id === ON_START) checkStartStates(place, ids, context);
   const confusion = confusionRows(place, ids, context);
   const leak = text["without-cause"];
+  const tellsFeatures = text["tells-features"];
   return {
     id: place.id,
     title: text.title,
@@ -53,6 +54,7 @@ export function buildObservation(
       : { leak: distribution(leak, ids, { place, inside: ["without-cause"] }, context) }),
     onlyIf: onlyIf(text["only-if"]),
     needs: condition(text.needs),
+    ...(tellsFeatures === undefined ? {} : { tellsFeatures }),
     source: place.basis,
   };
 }

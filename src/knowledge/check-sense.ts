@@ -46,7 +46,7 @@ function missingStages(gathered: Gathered): Problem[] {
 
 /** Many answers need a menu, and a menu must hold each answer once. */
 function unfitMenu(place: Placed<CheckText>, gathered: Gathered): Problem[] {
-  const { finds, by, menu } = place.value;
+  const { finds, by, menu, "not-offered": left } = place.value;
   const observation = gathered.observations.get(finds)?.value;
   const states = Object.keys(observation?.states ?? {});
   const listed = Object.values(menu ?? {}).flatMap((heading) => heading.states);
@@ -61,7 +61,10 @@ function unfitMenu(place: Placed<CheckText>, gathered: Gathered): Problem[] {
       ),
     ];
   }
-  const odd = states.filter((state) => listed.filter((one) => one === state).length !== 1);
+  const wanted = (state: string) => (left?.includes(state) ? 0 : 1);
+  const odd = states.filter(
+    (state) => listed.filter((one) => one === state).length !== wanted(state),
+  );
   if (odd.length === 0) return [];
   return [
     problemAt(place, `The menu must hold each answer once; missing or twice: ${odd.join(", ")}.`, [

@@ -92,6 +92,8 @@ export const ObservationText = z.strictObject({
   "without-cause": RowText.optional(),
   "only-if": OnlyIf.optional(),
   needs: Condition.optional(),
+  /** What an answer tells of the machine itself: "by cord" means no starter, no lamps. */
+  "tells-features": z.record(Id, z.record(Id, z.boolean())).optional(),
   follows: z.record(Id, z.record(z.string(), RowText)).optional(),
   source: Source.optional(),
 });
@@ -121,6 +123,8 @@ export const CheckText = z.strictObject({
     )
     .optional(),
   menu: z.record(Id, z.strictObject({ title: ButtonText, states: listOf(z.string()) })).optional(),
+  /** Answers the menu leaves out: no machine that is asked so can show them. */
+  "not-offered": ids,
   photo: z.boolean().default(false),
   "always-asked": z.boolean().default(false),
   drawing: Drawing.optional(),

@@ -44,8 +44,14 @@ export function taskReferences(gathered: Gathered, known: KnownIds, report: Repo
     }
   }
   for (const place of gathered.observations.values()) {
-    const { follows, needs } = place.value;
+    const { follows, needs, "tells-features": tells = {} } = place.value;
     features(place, ["needs"], needs, known, report);
+    list(place, "tells-features", Object.keys(tells), stateSet(place.id, gathered), report);
+    for (const [state, told] of Object.entries(tells)) {
+      for (const id of Object.keys(told)) {
+        report(place, ["tells-features", state, id], id, known.feature);
+      }
+    }
     states(place, place.value["only-if"], gathered, report, known);
     list(place, "follows", Object.keys(follows ?? {}), known.observation, report);
     list(place, "says-nothing", place.value["says-nothing"], stateSet(place.id, gathered), report);
@@ -59,6 +65,7 @@ function checkReferencesOf(
   report: Report,
 ): void {
   const { finds, needs, verdicts, menu } = place.value;
+  list(place, "not-offered", place.value["not-offered"], stateSet(finds, gathered), report);
   list(place, "finds", one(finds), known.observation, report);
   features(place, ["needs"], needs, known, report);
   states(place, place.value["only-if"], gathered, report, known);

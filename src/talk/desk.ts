@@ -1,4 +1,5 @@
 import type { ExpectedReading } from "../diagnosis/expected-readings.ts";
+import { withToldFeatures } from "../diagnosis/told-features.ts";
 import type { KnownMachine } from "../domain/case-events.ts";
 import type { CaseState } from "../domain/case-state.ts";
 import type { DutyShift, Member } from "../domain/documents.ts";
@@ -74,6 +75,12 @@ export interface Heard {
 /** The facts the engine needs; a machine that is not known yet is the catch-all kind. */
 export function machineOf(state: CaseState): MachineFacts {
   return { ...state.machine, kind: state.machine.kind ?? "other" };
+}
+
+/** The machine with what was told of its own make on the way: how it is started. */
+export function toldMachine(state: CaseState, knowledge: Knowledge): MachineFacts {
+  const reports = state.answers.map(({ report }) => report);
+  return withToldFeatures(machineOf(state), reports, knowledge);
 }
 
 export const DAY = 24 * 60 * 60 * 1000;

@@ -6,7 +6,7 @@ import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
 import { standingFlag, stayStopped } from "./alarm.ts";
 import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
-import type { Desk, Heard } from "./desk.ts";
+import { type Desk, type Heard, toldMachine } from "./desk.ts";
 import { operatorCheckFor } from "./next-question.ts";
 import { ask, proceed, silenceOpen } from "./proceed.ts";
 import { questionLines, questionMessage, questionSlot } from "./question.ts";
@@ -149,7 +149,9 @@ export function listAnswers(state: CaseState, desk: Desk): Decision {
 export function withdraw(state: CaseState, observation: string, given: Given): Decision {
   const answer = operatorAnswers(state).findLast((one) => one.report.observation === observation);
   if (answer === undefined) return repeatOpen(state, phrase("nothing-to-change"), given);
-  const check = answer.check ?? operatorCheckFor(given.desk.knowledge, observation);
+  const { knowledge } = given.desk;
+  const check =
+    answer.check ?? operatorCheckFor(knowledge, observation, toldMachine(state, knowledge));
   if (check !== null) return askAgain(state, { about: "check", check }, given);
   const happenings = [withdrawn(answer.report)];
   return proceed(state, { happenings, before: [line(phrase("taken-back"))] }, given);

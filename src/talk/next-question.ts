@@ -1,9 +1,11 @@
+import { chanceHolds } from "../diagnosis/machine-condition.ts";
 import type { Asking } from "../domain/case-events.ts";
 import { askingKey, type CaseState } from "../domain/case-state.ts";
+import type { MachineFacts } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Next } from "../domain/triage.ts";
 import { ON_START } from "../domain/vocabulary.ts";
-import type { Desk } from "./desk.ts";
+import { type Desk, machineOf, toldMachine } from "./desk.ts";
 import { equipmentDecides } from "./equipment.ts";
 import { photoSubject } from "./photo-subject.ts";
 import { AT_MACHINE, placeOf } from "./place.ts";
@@ -21,10 +23,36 @@ const ANSWERS_BEFORE_PHOTO = 3;
 const answersOf = (state: CaseState) =>
   state.answers.filter((given) => given.from === "operator").length;
 
-/** The check by which an operator answers this observation. */
-export function operatorCheckFor(knowledge: Knowledge, observation: string): string | null {
-  for (const check of knowledge.checks.values()) {
-    if (check.yields === observation && check.performers.includes("operator")) return check.id;
+/**
+ * The check by which an operator answers this observation: of several the one that fits the machine
+ * best, of equals the first. Null where none may fit.
+ */
+export function operatorCheckFor(
+  knowledge: Knowledge,
+  observation: string,
+  machine: MachineFacts,
+): string | null {
+  const kind = knowledge.machines.get(machine.kind);
+  const [best] = [...knowledge.checks.values()]
+    .filter((check) => check.yields === observation && check.performers.includes("operator"))
+    .map(({ id, needs }) => ({ id, fits: chanceHolds(needs, machine, kind, 1) }))
+    .filter(({ fits }) => fits > 0)
+    .sort((a, b) => b.fits - a.fits);
+  return best?.id ?? null;
+}
+
+/** A machine of which this share may be of one make or the other is worth a question. */
+const WORTH_ASKING = 0.2;
+
+/** What tells of the machine's own make and is not known: how it is started. */
+function makeQuestion(state: CaseState, knowledge: Knowledge): string | null {
+  const machine = machineOf(state);
+  const kind = knowledge.machines.get(machine.kind);
+  for (const { id, needs, tellsFeatures } of knowledge.observations.values()) {
+    if (tellsFeatures === undefined || everTold(state, id)) continue;
+    if (chanceHolds(needs, machine, kind, 1) < WORTH_ASKING) continue;
+    const check = operatorCheckFor(knowledge, id, machine);
+    if (check !== null && !passed(state, `check:${check}`)) return check;
   }
   return null;
 }
@@ -83,12 +111,15 @@ function opening(state: CaseState, desk: Desk): Asking | null {
   if (state.machine.kind === undefined && !passed(state, "kind")) {
     return whichMachine(state, desk);
   }
-  const symptom = operatorCheckFor(desk.knowledge, ON_START);
+  const make = makeQuestion(state, desk.knowledge);
+  if (make !== null) return { about: "check", check: make };
+  const machine = toldMachine(state, desk.knowledge);
+  const symptom = operatorCheckFor(desk.knowledge, ON_START, machine);
   if (symptom !== null && !passed(state, `check:${symptom}`) && !isKnownNow(state, ON_START)) {
     return { about: "check", check: symptom };
   }
   if (fuelOpen(state, desk.knowledge)) return { about: "fuel" };
-  const place = operatorCheckFor(desk.knowledge, AT_MACHINE);
+  const place = operatorCheckFor(desk.knowledge, AT_MACHINE, machine);
   if (place !== null && !passed(state, `check:${place}`) && !everTold(state, AT_MACHINE)) {
     return { about: "check", check: place };
   }

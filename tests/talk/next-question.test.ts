@@ -15,6 +15,19 @@ describe("what comes next", () => {
     expect(dialog.state.open.operator?.asking.about).toBe("kind");
   });
 
+  it("asks of a pump whether a key or a cord starts it, and then only of what it has", () => {
+    const dialog = new Dialog().say("petrol water pump").press("All is safe");
+    expect(dialog.state.open.operator?.asking).toMatchObject({ check: "how-started" });
+    dialog.press("With a pull cord");
+    expect(dialog.state.open.operator?.asking).toMatchObject({ check: "hear-pull" });
+    const said = new Dialog().say("my petrol pump has a pull cord and won't start");
+    said.press("All is safe");
+    expect(said.state.open.operator?.asking).toMatchObject({ check: "hear-pull" });
+    const keyed = new Dialog().say("petrol water pump").press("All is safe");
+    keyed.press("With a key or button");
+    expect(keyed.state.open.operator?.asking).toMatchObject({ check: "hear-start" });
+  });
+
   it("is the same for the same case, however often it is asked", () => {
     const dialog = new Dialog().say("petrol ride-on mower, one click").press("All is safe");
     expect(nextQuestion(dialog.state, dialog.desk)).toEqual(
