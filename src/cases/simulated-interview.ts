@@ -1,9 +1,11 @@
 import type { Model } from "../diagnosis/model.ts";
 import { chooseNext } from "../diagnosis/next-check.ts";
+import { rankCauses } from "../diagnosis/ranking.ts";
 import type { Evidence, Report, Situation } from "../domain/evidence.ts";
 import type { Act, Knowledge } from "../domain/knowledge.ts";
 import { ON_START } from "../domain/vocabulary.ts";
 import { operatorCheckFor } from "../talk/next-question.ts";
+import { isSeenOn, likeliestSubject } from "../talk/photo-subject.ts";
 import { AT_MACHINE } from "../talk/place.ts";
 import { evidenceFrom } from "./case-evidence.ts";
 import type { CaseAct, ReadCase } from "./case-file.ts";
@@ -70,20 +72,48 @@ function put(read: ReadCase, check: string, given: { knowledge: Knowledge; progr
 
 /**
  * What people tell of when asked what happened and what they have found: what needs no look at the
- * machine, and what nobody would be sent to do but they did.
+ * machine, and what nobody would be sent to do but they did. Whoever is there sends the photo that is
+ * asked for with it.
  */
-function story(read: ReadCase, knowledge: Knowledge, progress: Progress): void {
+function story(read: ReadCase, model: Model, progress: Progress): void {
+  const { knowledge } = model;
   progress.asked.push(STORY);
   const left = new Set(
     [...knowledge.checks.values()].flatMap(({ performers, step, yields }) =>
       step !== "talk" && performers.includes("operator") ? [yields] : [],
     ),
   );
+  const subject = photoAskedFor(model, progress);
+  const photo = subject === null ? [] : seenOnPhoto(read, subject, knowledge);
   const facts = read.operator.filter(
-    (report) => !left.has(report.observation) && !isSaid(progress.reports, report),
+    (report) =>
+      (!left.has(report.observation) || photo.includes(report.observation)) &&
+      !isSaid(progress.reports, report),
   );
   progress.reports.push(...facts);
   if (facts.length > 0) progress.answered += 1;
+}
+
+/** The entry of a case file that tells what a photo would have shown. */
+const PHOTO = "photo-would-show";
+/** Places from which no photo of the machine can be sent. */
+const elsewhere: readonly string[] = ["no", "for-someone-else"];
+
+/** What the one photo should show, as the belief stands; null for somebody who is not there. */
+function photoAskedFor(model: Model, { reports, acts }: Progress): string | null {
+  const place = reports.findLast(({ observation }) => observation === AT_MACHINE)?.said;
+  const state = place?.kind === "states" ? Object.keys(place.weights)[0] : undefined;
+  if (elsewhere.includes(state ?? "")) return null;
+  const evidence = evidenceFrom(reports, acts, model.knowledge);
+  return likeliestSubject(rankCauses(model, evidence).causes, model.knowledge);
+}
+
+/** What a photo of this subject tells of what the file says a photo would have shown. */
+function seenOnPhoto(read: ReadCase, subject: string, knowledge: Knowledge): readonly string[] {
+  const shown = read.entries.flatMap(({ key, observations }) =>
+    key === PHOTO ? observations : [],
+  );
+  return shown.filter((observation) => isSeenOn(subject, observation, knowledge));
 }
 
 /** What is seen while an act is done: what must be looked at again after it. */
@@ -117,7 +147,7 @@ export function simulateInterview(read: ReadCase, model: Model, most = MOST_QUES
   if (symptom !== null && most > 0 && !knows(progress.reports, ON_START)) {
     put(read, symptom, { knowledge, progress });
   }
-  if (progress.asked.length < most) story(read, knowledge, progress);
+  if (progress.asked.length < most) story(read, model, progress);
   while (progress.asked.length < most) {
     const situation: Situation = {
       performer: "operator",

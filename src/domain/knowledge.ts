@@ -31,6 +31,8 @@ export interface Knowledge {
   readonly latentGroups: ReadonlyMap<string, LatentGroup>;
   readonly systems: ReadonlyMap<string, Titled>;
   readonly features: ReadonlyMap<string, Titled>;
+  /** What one photo can show, and the groups of causes that can be seen on it. Absent: nothing. */
+  readonly photos?: ReadonlyMap<string, readonly CauseGroup[]>;
   /** The rules of urgency; their title is the reason that is shown. Absent: there are none. */
   readonly urgencyRules?: ReadonlyMap<string, Titled>;
   /** What drawings of starting circuits call their parts. Absent: nothing is drawn. */

@@ -17,6 +17,7 @@ type Shared = Pick<
   | "accessGroups"
   | "systems"
   | "features"
+  | "photos"
   | "urgencyRules"
 >;
 
@@ -57,6 +58,7 @@ export function buildShared(gathered: Gathered): Shared {
     })),
     systems: mapped(gathered.systems, ({ id, value }) => ({ id, title: value })),
     features: mapped(gathered.features, ({ id, value }) => ({ id, title: value })),
+    photos: new Map([...gathered.photos].map(([id, { value }]) => [id, value])),
     urgencyRules: mapped(gathered.urgency, ({ id, value }) => ({ id, title: value.because })),
   };
 }

@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { Problem } from "../domain/result.ts";
+import type { CauseGroup } from "../domain/vocabulary.ts";
 import { type Salvaged, salvage } from "./salvage.ts";
 import {
   type AccessText,
@@ -40,6 +41,8 @@ export interface Gathered {
   readonly hazards: Section<HazardText>;
   readonly redFlags: Section<z.infer<typeof RedFlagText>>;
   readonly features: Section<string>;
+  /** What a photo can show: groups of causes. */
+  readonly photos: Section<readonly CauseGroup[]>;
   /** The reasons of the rules of urgency. */
   readonly urgency: Section<{ readonly because: string }>;
   readonly forbidden: Section<ForbiddenText>;
@@ -74,6 +77,7 @@ export function gather(
     redFlags: new Map(),
     features: new Map(),
     urgency: new Map(),
+    photos: new Map(),
     forbidden: new Map(),
     negations: new Map(),
     rates: new Map(),
@@ -141,6 +145,7 @@ function gatherShared(source: SourceFile, file: SharedFile, into: Gathered): Pro
     ...collect(into.urgency, {
       ...{ source, key: "urgency", items: file.urgency?.rules, basis: wordOnly },
     }),
+    ...collect(into.photos, { source, key: "photos", items: file.photos, basis: wordOnly }),
     ...collect(into.forbidden, { source, key: "forbidden", items: file.forbidden, basis }),
     ...single(into.negations, source, { key: "negations", value: file.negations, basis: wordOnly }),
     ...single(into.rates, source, { key: "rates", value: file.rates, basis }),

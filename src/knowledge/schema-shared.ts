@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { Fuel, frequencyWords, Performer, ProcedureStep, Reporter } from "../domain/vocabulary.ts";
+import {
+  CauseGroup,
+  Fuel,
+  frequencyWords,
+  Performer,
+  ProcedureStep,
+  Reporter,
+} from "../domain/vocabulary.ts";
 import { Id, Line, listOf, OnlyIf, Paragraph, Source, Span, Title } from "./schema-words.ts";
 import { UrgencyText } from "./urgency.ts";
 
@@ -99,6 +106,7 @@ export const SharedFile = z.strictObject({
   rates: RatesText.optional(),
   words: WordsText.optional(),
   urgency: UrgencyText.optional(),
+  photos: z.record(Id, listOf(CauseGroup)).optional(),
 });
 export type SharedFile = z.infer<typeof SharedFile>;
 

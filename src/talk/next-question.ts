@@ -124,8 +124,8 @@ function opening(state: CaseState, desk: Desk): Asking | null {
     return { about: "check", check: place };
   }
   if (wasAsked(state, "story")) return null;
-  const seesIt = wantsPhoto(state);
-  return { about: "story", ...(seesIt ? { photo: photoSubject(state, desk) } : {}) };
+  const photo = wantsPhoto(state) ? photoSubject(state, desk) : null;
+  return { about: "story", ...(photo === null ? {} : { photo }) };
 }
 
 /** What the shop needs to send somebody; each can be skipped. */
@@ -162,7 +162,8 @@ export function nextQuestion(state: CaseState, desk: Desk): Following {
   const first = opening(state, desk);
   if (first !== null) return { kind: "ask", asking: first, aboutMore: null };
   if (wantsPhoto(state) && answersOf(state) >= ANSWERS_BEFORE_PHOTO) {
-    const photo: Asking = { about: "photo", of: photoSubject(state, desk) };
+    const subject = photoSubject(state, desk);
+    const photo: Asking = { about: "photo", ...(subject === null ? {} : { of: subject }) };
     return { kind: "ask", asking: photo, aboutMore: null };
   }
   return engineQuestion(state, desk);

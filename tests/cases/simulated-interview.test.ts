@@ -49,6 +49,30 @@ describe("an interview with somebody who knows what the case file says", () => {
     expect(known).not.toContain("fuse-look");
   });
 
+  describe("and sends the photo that is asked for with the story", () => {
+    const QUITE_DEAD = QUIET.replace("will not start", "goes click click click, lights dim");
+    const photo = "operator: { photo-would-show: battery clamp corroded }\n";
+    const known = (text: string) => {
+      const { questions, evidence } = played(text, 1);
+      expect(questions).toEqual(["story"]);
+      return evidence.reports.map(({ observation }) => observation);
+    };
+
+    it("hears what it shows where the subject is the true one", () => {
+      expect(known(`${QUITE_DEAD}${photo}`)).toContain("joint-look");
+    });
+
+    it("hears nothing of it where something else was asked for", () => {
+      const noFuel = QUIET.replace("will not start", "cranks well but will not fire");
+      expect(known(`${noFuel}${photo}`)).not.toContain("joint-look");
+    });
+
+    it("hears nothing of it from somebody who is not there", () => {
+      const away = photo.replace("{ ", "{ at-machine: no, ");
+      expect(known(`${QUITE_DEAD}${away}`)).not.toContain("joint-look");
+    });
+  });
+
   it("hears the whole entry that answers a question", () => {
     const entry = "operator: { lights-on: the lights are bright and the fuse is blown }\n";
     const heard = played(`${QUIET.replace("will not start", "just clicks once")}${entry}`);
