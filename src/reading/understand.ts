@@ -1,15 +1,7 @@
 import type { Sign } from "../domain/phrases.ts";
-import type {
-  Ambiguous,
-  Found,
-  ReaderModel,
-  ReadingResult,
-  ReadOptions,
-  Span,
-  Understood,
-} from "../domain/reading.ts";
+import type { Found, ReaderModel, ReadingResult, ReadOptions } from "../domain/reading.ts";
 import { type ActsTold, actsTold, vainSentences } from "./acts.ts";
-import { type Answer, answerTo } from "./answers.ts";
+import { answerTo } from "./answers.ts";
 import { type Asides, findAsides } from "./asides.ts";
 import { readBands } from "./bands.ts";
 import { claimsOf } from "./claims.ts";
@@ -18,8 +10,9 @@ import { commandOf } from "./commands.ts";
 import type { Aside, Language } from "./grammar.ts";
 import { type Hinted, machineHints } from "./machine-hints.ts";
 import type { KindMatcher } from "./machine-kind.ts";
-import { type Measured, placeQuantities } from "./measures.ts";
+import { placeQuantities } from "./measures.ts";
 import { findMentions, type Mention } from "./mentions.ts";
+import { mergeAnswer } from "./merge-answer.ts";
 import type { NumberReader } from "./numbers.ts";
 import type { Match } from "./patterns.ts";
 import type { Quantity } from "./quantity.ts";
@@ -114,7 +107,7 @@ export function understand(
   ]);
   return {
     language: language.phrases.language,
-    ...merge({
+    ...mergeAnswer({
       settled,
       measured,
       others: [...banded.readings, ...replaced],
@@ -156,67 +149,6 @@ function readSigns(clauses: Clauses, matches: readonly Match<Sign>[], parts: Sig
   });
   const settled = settle(claimsOf(clauses, told, joints), { model, sequence });
   return { mentions, settled, done };
-}
-
-interface Parts {
-  readonly settled: Settled;
-  readonly measured: Measured;
-  readonly others: readonly Understood[];
-  readonly answer: Answer | null;
-  /** The words of the answer. */
-  readonly said: Span | null;
-  readonly expected: string | undefined;
-}
-
-/** An answer to the open question stands before what the phrases make of the same words. */
-function merge({
-  settled,
-  measured,
-  others,
-  answer,
-  said,
-  expected,
-}: Parts): Pick<ReadingResult, "understood" | "ambiguous"> {
-  const answered = [...(answer?.states ?? []), ...(answer?.values ?? [])];
-  const read = [...settled.understood, ...others, ...measured.values];
-  const open = [...settled.ambiguous, ...measured.ambiguous];
-  if (answered.length > 0 || expected === undefined) {
-    // What answers the question was not said about anything else.
-    const beside = read.filter(
-      (one) => one.observation !== answered[0]?.observation && !overlap(one.span, said),
-    );
-    const ambiguous = answered.length > 0 ? [] : open;
-    return { understood: once([...answered, ...beside]), ambiguous };
-  }
-  const meant = open.flatMap((one) => meantBy(one, expected));
-  const narrowed = open.filter((one) => meantBy(one, expected).length === 0);
-  return { understood: once([...read, ...meant]), ambiguous: narrowed };
-}
-
-function overlap(one: Span, other: Span | null): boolean {
-  return other !== null && one[0] < other[1] && other[0] < one[1];
-}
-
-/** One reading for each thing said: signs and quantities may say the same. */
-function once(readings: readonly Understood[]): readonly Understood[] {
-  const said = new Map<string, Understood>();
-  for (const one of readings) {
-    const key = `${one.observation}=${"state" in one ? one.state : one.value}`;
-    if (!said.has(key)) said.set(key, one);
-  }
-  return [...said.values()];
-}
-
-/** The question decides what a word of several meanings means, where one of them answers it. */
-const SURE_BY_QUESTION = 0.85;
-
-function meantBy(ambiguous: Ambiguous, expected: string): readonly Understood[] {
-  const fitting = ambiguous.options.filter((option) => option.observation === expected);
-  const [only] = fitting;
-  if (only?.state === undefined || fitting.length > 1) return [];
-  const { observation, state } = only;
-  const base = { probability: SURE_BY_QUESTION, hedge: 0, source: "self" as const };
-  return [{ observation, state, ...base, span: ambiguous.span }];
 }
 
 function named(
