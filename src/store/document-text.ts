@@ -93,13 +93,19 @@ export function readDocument<K extends DocumentKind>(
 }
 
 /**
- * The text to store.
+ * The text to store, and the document as it will be read back from it.
  *
  * @throws InvalidDocument where it could not be read back (a number that is not one, a wrong type)
  */
-export function writeDocument(document: TurnrowDocument): string {
+export function provenDocument(document: TurnrowDocument): {
+  readonly text: string;
+  readonly document: TurnrowDocument;
+} {
   const text = `${JSON.stringify(document)}\n`;
   const back = readDocument(document.kind, text);
   if (!back.ok) throw new InvalidDocument(document.kind, document.id, back.why);
-  return text;
+  return { text, document: back.document };
 }
+
+/** The text to store; throws as `provenDocument` does. */
+export const writeDocument = (document: TurnrowDocument): string => provenDocument(document).text;

@@ -1,15 +1,21 @@
 import type { DocumentKind, DocumentOf, DocumentStore } from "../cases/ports.ts";
-import { readDocument, writeDocument } from "./document-text.ts";
+import type { TurnrowDocument } from "../domain/documents.ts";
+import { provenDocument } from "./document-text.ts";
 
-/** Keeps documents in memory, as the text a disk would hold; for tests and for trying out. */
+const isOf = <K extends DocumentKind>(kind: K, one: TurnrowDocument): one is DocumentOf<K> =>
+  one.kind === kind;
+
+/**
+ * Keeps documents in memory, as they would be read back from a disk; for tests and for trying out.
+ * What was proven when it was written is not proven again at each reading: everybody gets a copy.
+ */
 export function createMemoryStore(): DocumentStore {
-  const kept = new Map<string, string>();
+  const kept = new Map<string, TurnrowDocument>();
   const keyOf = (kind: DocumentKind, id: string) => `${kind}/${id}`;
 
   function read<K extends DocumentKind>(kind: K, key: string): DocumentOf<K> | null {
-    const text = kept.get(key);
-    const found = text === undefined ? null : readDocument(kind, text);
-    return found?.ok ? found.document : null;
+    const found = kept.get(key);
+    return found !== undefined && isOf(kind, found) ? structuredClone(found) : null;
   }
 
   return {
@@ -17,10 +23,10 @@ export function createMemoryStore(): DocumentStore {
       return read(kind, keyOf(kind, id));
     },
     async save(document, expected) {
-      const text = writeDocument(document);
+      const proven = provenDocument(document);
       const key = keyOf(document.kind, document.id);
-      if ((read(document.kind, key)?.version ?? 0) !== expected) return "conflict";
-      kept.set(key, text);
+      if ((kept.get(key)?.version ?? 0) !== expected) return "conflict";
+      kept.set(key, proven.document);
       return "saved";
     },
     async *all(kind) {

@@ -16,7 +16,7 @@ const DAY = 24 * 60 * MINUTE;
 /** Longest message of the Bot API reference. */
 const MOST_CHARACTERS = 4096;
 /** So many updates until the next shop is opened. */
-const UPDATES_A_SHOP = 125;
+const UPDATES_A_SHOP = 100;
 
 const OPERATORS = ["9", "8"];
 const STRANGER = "7";
