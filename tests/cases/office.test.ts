@@ -148,6 +148,19 @@ describe("who may do what, tried the forbidden way", () => {
     ]);
   });
 
+  it("politely refuses to make a strange group its counter, and is silent there otherwise", async () => {
+    const { office } = await handed();
+    const inGroup = (from: string, what: Parameters<typeof office.send>[1]) =>
+      office.send(from, what, false);
+    await inGroup(STRANGER, { kind: "text", text: "my mower does nothing" });
+    expect(await office.heard("-100")).toEqual([]);
+    await inGroup(STRANGER, { kind: "command", name: "counter", argument: "" });
+    expect((await office.heard("-100")).join()).toContain("only in the shop's own group");
+    expect(office.directory.cases({ operator: STRANGER })).toEqual([]);
+    await inGroup(OWNER, { kind: "command", name: "counter", argument: "" });
+    expect(await office.heard("-100")).toHaveLength(2);
+  });
+
   it("opens the shop's lists to its own people only", async () => {
     const { office } = await handed();
     for (const [who, name] of [

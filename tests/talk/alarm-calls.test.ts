@@ -61,6 +61,21 @@ describe("the calls", () => {
   });
 });
 
+describe("an operator in danger", () => {
+  it("reads that nobody has seen it until somebody has, and then who to wait for", () => {
+    const dialog = new Dialog("en", { shop: settings });
+    dialog.say("petrol garden tractor, i smell petrol, there is a puddle");
+    expect(dialog.last("1")).toContain("Nobody of the shop has read this yet");
+    dialog.say("what now?");
+    expect(dialog.last("1")).toContain("Nobody of the shop has read this yet");
+    const value = dialog.state.flags[0]?.flag ?? "";
+    const press = { case: "4F7K", revision: 0, act: "seen", value };
+    dialog.counter({ kind: "press", press }, "2").say("what now?");
+    expect(dialog.state.flags[0]?.seenBy).toBe("2");
+    expect(dialog.last("1")).not.toContain("Nobody of the shop has read this yet");
+  });
+});
+
 describe("in the quiet hours", () => {
   it("a slip makes no sound", () => {
     const dialog = new Dialog();

@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
+import type { CaseState } from "../../src/domain/case-state.ts";
 import { ticked } from "../../src/talk/equipment.ts";
-import { followUps } from "../../src/talk/follow-ups.ts";
+import { followUps, SILENCE } from "../../src/talk/follow-ups.ts";
 import { laterTurn, photoTurn } from "../../src/talk/later.ts";
 import { restLines, STARTER_REST } from "../../src/talk/rest.ts";
 import { Dialog, settings, speech, workshop } from "../helpers/dialog.ts";
+
+/** Milliseconds that a whole interview may take on a busy machine. */
+const PATIENCE = 60_000;
 
 const underWay = () => new Dialog().say("petrol ride-on mower, one click").press("All is safe");
 const where = (dialog: Dialog, answer: RegExp) => {
@@ -16,19 +20,23 @@ const where = (dialog: Dialog, answer: RegExp) => {
 };
 
 describe("a person who can walk to the machine once", () => {
-  it("gets one list for the walk, not one walk a question", () => {
-    const dialog = where(underWay(), /can go/);
-    let lists = 0;
-    for (let n = 0; n < 40 && dialog.state.open.operator !== null; n += 1) {
-      if (dialog.state.open.operator.asking.about === "trip") lists += 1;
-      const labels = dialog.labels();
-      dialog.press(
-        labels.find((one) => /know|Skip|looked|can't|None|all/i.test(one)) ?? labels[0] ?? "",
-      );
-    }
-    expect(lists).toBeLessThanOrEqual(1);
-    expect(dialog.state.interview).toBe("ended");
-  });
+  it(
+    "gets one list for the walk, not one walk a question",
+    () => {
+      const dialog = where(underWay(), /can go/);
+      let lists = 0;
+      for (let n = 0; n < 40 && dialog.state.open.operator !== null; n += 1) {
+        if (dialog.state.open.operator.asking.about === "trip") lists += 1;
+        const labels = dialog.labels();
+        dialog.press(
+          labels.find((one) => /know|Skip|looked|can't|None|all/i.test(one)) ?? labels[0] ?? "",
+        );
+      }
+      expect(lists).toBeLessThanOrEqual(1);
+      expect(dialog.state.interview).toBe("ended");
+    },
+    PATIENCE,
+  );
 });
 
 describe("what is at hand", () => {
@@ -75,6 +83,50 @@ describe("what follows later", () => {
         ? ""
         : speech.wording.render(hint.effect.message, "en").text;
     expect(text).toContain("dark");
+  });
+});
+
+/** What a decision says to its reader, in words. */
+const wordsOf = ({ effects }: ReturnType<typeof laterTurn>): string =>
+  effects
+    .flatMap(({ effect }) =>
+      effect.do === "tell" ? [] : [speech.wording.render(effect.message, "en").text],
+    )
+    .join("\n");
+
+describe("somebody who fell silent", () => {
+  it("is reminded of the open question after a while, once", () => {
+    const dialog = underWay();
+    const asked = dialog.state.open.operator?.askedAt ?? 0;
+    const soon = { ...dialog.desk, now: asked + SILENCE / 2 };
+    const later = { ...dialog.desk, now: asked + SILENCE + 60_000 };
+    expect(laterTurn(dialog.state, { type: "look-in" }, soon).happenings).toEqual([]);
+    const due = laterTurn(dialog.state, { type: "look-in" }, later);
+    expect(wordsOf(due)).toContain("You have not answered for a while");
+    expect(due.happenings).toContainEqual({ type: "operator.reminded" });
+    const again = laterTurn({ ...dialog.state, reminded: true }, { type: "look-in" }, later);
+    expect(again).toMatchObject({ happenings: [], effects: [] });
+  });
+
+  it("goes on days later where they were, with the same question open", () => {
+    const dialog = underWay();
+    const open = dialog.state.open.operator?.asking;
+    dialog.send({ kind: "text", text: "sorry, I was away" }, "1", 3 * 24 * 3_600_000);
+    expect(dialog.state.closed).toBeNull();
+    expect(dialog.state.open.operator?.asking).toEqual(open);
+  });
+});
+
+describe("a machine that was mended some days ago", () => {
+  it("is asked after once, and not where nobody closed the case", () => {
+    const dialog = underWay();
+    expect(wordsOf(laterTurn(dialog.state, { type: "still-fine" }, dialog.desk))).toBe("");
+    dialog.press("More …").press("It runs again");
+    const asked = laterTurn(dialog.state, { type: "still-fine" }, dialog.desk);
+    expect(wordsOf(asked)).toContain("still fine");
+    expect(asked.happenings).toEqual([{ type: "aftermath.asked" }]);
+    const told: CaseState = { ...dialog.state, aftermath: "asked" };
+    expect(wordsOf(laterTurn(told, { type: "still-fine" }, dialog.desk))).toBe("");
   });
 });
 
