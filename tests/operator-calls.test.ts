@@ -1,42 +1,13 @@
 import { readdirSync } from "node:fs";
-import { fleschKincaid } from "flesch-kincaid";
-import { syllable } from "syllable";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { WholeCall } from "../src/commands/whole-call.ts";
+import { gradeOf, MOST_GRADE } from "./helpers/reading-grade.ts";
 import { playWhole, toldCall } from "./helpers/whole-call.ts";
 
 /** One call of each complaint. */
 const CALLS = readdirSync("tests/golden").filter((name) => name.endsWith("-1"));
-/** School years; what a child of ten reads. Our own aim. */
-const MOST_GRADE = 5;
 /** Messages that an operator can be asked to read in one call. Our own aim. */
 const MOST_MESSAGES = 16;
-/**
- * Words of the trade, which people who run such machines know and for which there are no others;
- * they are left out of the count.
- */
-const TRADE = new Set(
-  "battery solenoid carburettor ignition terminal alternator cylinder distributor injection".split(
-    " ",
-  ),
-);
-
-const wordsIn = (text: string) => text.match(/[A-Za-z][A-Za-z'’-]*/g) ?? [];
-
-/** The school grade of texts by Flesch and Kincaid (US Navy, 1975). */
-function gradeOf(texts: readonly string[]): number {
-  const sentences = texts
-    .flatMap((text) => text.split(/[.?!]\s|\n/))
-    .map((text) => wordsIn(text).filter((word) => !TRADE.has(word.toLowerCase())))
-    .filter((words) => words.length > 0);
-  const words = sentences.flat();
-  return fleschKincaid({
-    sentence: sentences.length,
-    word: words.length,
-    syllable: words.reduce((sum, word) => sum + syllable(word), 0),
-  });
-}
-
 /** The value that so much of a list lies at or under. */
 function quantile(list: readonly number[], share: number): number {
   const sorted = [...list].sort((a, b) => a - b);

@@ -12,6 +12,7 @@ import { exampleSettings } from "../../src/commands/shop-settings.ts";
 import { startTurnrow, type Turnrow } from "../../src/commands/turnrow.ts";
 import type { RehearsalServer } from "../../src/rehearsal/server.ts";
 import { workshop } from "../helpers/dialog.ts";
+import { gradeOf, MOST_GRADE } from "../helpers/reading-grade.ts";
 
 const scenario = loadScenario(".");
 const { operator, dispatcher, technician } = scenario.phones;
@@ -73,9 +74,12 @@ describe("the rehearsal room", () => {
     async () => {
       await playCall(server, scenario, { timeoutMs: 8_000 });
       expect(texts(operator.id)).toContain("Your case number is");
-      expect(texts(dispatcher.id)).toContain("Likely causes");
+      // The slip named the causes while the case was open; closed, it is short.
+      expect(JSON.stringify(server.calls())).toContain("Likely causes");
+      expect(texts(dispatcher.id)).toMatch(/Closed\. Cause: \S+/);
       expect(texts(technician.id)).toContain("Plan");
       expect(texts(operator.id)).toMatch(/Case \S+ is closed/);
+      expect(gradeOf(texts(operator.id).split("\n"))).toBeLessThanOrEqual(MOST_GRADE);
       expect(logged).toEqual([]);
     },
     MOST_MILLISECONDS,
