@@ -161,6 +161,15 @@ describe("who may do what, tried the forbidden way", () => {
     expect(await office.heard("-100")).toHaveLength(2);
   });
 
+  it("knows who has blocked the bot, and writes again to whoever came back", async () => {
+    const { office, id } = await handed();
+    await office.send(OPERATOR, { kind: "reachable", reachable: false });
+    expect(office.directory.person(OPERATOR)?.reachable).toBe(false);
+    expect((await office.state(id)).closed).toBeNull();
+    await office.send(OPERATOR, { kind: "reachable", reachable: true });
+    expect(office.directory.person(OPERATOR)?.reachable).toBe(true);
+  });
+
   it("opens the shop's lists to its own people only", async () => {
     const { office } = await handed();
     for (const [who, name] of [

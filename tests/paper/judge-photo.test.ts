@@ -11,4 +11,10 @@ describe("what a photo is worth", () => {
     expect(judged).toContain("blurred");
     expect(await judgePhoto(new TextEncoder().encode("no picture"))).toBe("not-checked");
   });
+
+  it("is left to people where a phone sends HEIC", async () => {
+    // The file type box of a HEIC picture (ISO/IEC 23008-12, brand "heic"), and nothing behind it.
+    const box = "\0\0\0\u0018ftypheic\0\0\0\0mif1heic";
+    expect(await judgePhoto(new TextEncoder().encode(box))).toBe("not-checked");
+  });
 });
