@@ -76,7 +76,8 @@ function isTheirs(
 }
 
 /** Words that say another state outright stand over a length of time: "won't catch, ran a minute". */
-function isSaid({ band, state }: Candidate, matches: readonly Match<Sign>[]): boolean {
+function isSaid({ quantity, band, state }: Candidate, matches: readonly Match<Sign>[]): boolean {
+  if (quantity.unit !== "h") return false;
   return matches.some(({ owner }) => {
     const same = owner.means.filter((one) => one.observation === band.observation);
     return same.length > 0 && same.every((one) => one.state !== state);
