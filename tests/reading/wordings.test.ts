@@ -71,6 +71,8 @@ const wordings: Readonly<Record<string, readonly string[]>> = {
   "water-or-wax=water": ["water in the bowl", "rust in the tank", "diesel bug"],
   "flooding-signs=smell": ["reeks of petrol", "flooded"],
   "joint-look=corroded": ["terminals corroded", "the clamp is furry", "earth strap is rusty"],
+  "pattern=only-cold": ["it starts only when it is warm", "below freezing it will not start"],
+  "jump-start=cured": ["jumped it off the truck and it took right off"],
 };
 
 describe("wordings of the trade", () => {
