@@ -115,6 +115,8 @@ export interface Grammar {
   readonly after: readonly string[];
   /** Labels of the entry that tells what put the machine right: "fixed by", "new relay". */
   readonly remedy: readonly Pattern[];
+  /** Words of looking, behind which a comma ends nothing: "coil tested, no fault". */
+  readonly looked: readonly string[];
   /** Words left aside at the edge of a clause: "still nothing" is "nothing". */
   readonly fillers: readonly string[];
   readonly now: readonly Pattern[];

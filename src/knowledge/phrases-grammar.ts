@@ -17,6 +17,7 @@ export function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     after: split(file.after ?? ""),
     remedy: patterns(bench, file.remedy ?? [], at("remedy")),
     at: split(file.at ?? ""),
+    looked: split(file.looked ?? ""),
     fillers: split(file.fillers),
     now: patterns(bench, file.now, at("now")),
     before: patterns(bench, file.before, at("before")),

@@ -42,6 +42,8 @@ const grammar = z.strictObject({
   remedy: phrases.optional(),
   /** Words that lead from a state to its thing: "a nest *in* the exhaust". */
   at: words.optional(),
+  /** Words of looking, behind which a comma ends nothing. */
+  looked: words.optional(),
   fillers: words,
   now: phrases,
   before: phrases,

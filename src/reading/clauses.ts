@@ -20,20 +20,27 @@ export interface ClauseWords {
   /** Joining words, time words and the like, left aside at an edge. */
   readonly fillers: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
+  /** Words of looking, behind which a comma ends nothing: "coil tested, no fault". */
+  readonly looked: ReadonlySet<string>;
 }
 
 /** Cuts a message into clauses. */
 export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clauses {
-  const { joins, not, fillers } = words;
+  const { joins, not, fillers, looked } = words;
   const clauses: number[] = [];
   const sentences: number[] = [];
   let clause = -1;
   let sentence = -1;
+  const goesOn = (at: number): boolean =>
+    tokens[at]?.gap === "clause" &&
+    looked.has(tokens[at - 1]?.stem ?? "") &&
+    !not.has(tokens[at - 2]?.stem ?? "");
   tokens.forEach((token, at) => {
     const opensSentence = at === 0 || token.gap === "sentence";
     const previous = tokens[at - 1];
     const afterJoin = previous !== undefined && joins.has(previous.stem);
-    const opensClause = opensSentence || token.gap === "clause" || token.gap === "colon";
+    const opensClause =
+      opensSentence || token.gap === "colon" || (token.gap === "clause" && !goesOn(at));
     if (opensClause || (joins.has(token.stem) && !afterJoin)) clause += 1;
     if (opensSentence) sentence += 1;
     clauses.push(clause);
@@ -47,7 +54,7 @@ export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clause
     clauses[at] !== clauses[at - 1] ||
     passes[at - 1] === true ||
     passes[at] === true;
-  const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none";
+  const joined = (at: number): boolean => (tokens[at]?.gap ?? "none") === "none" || goesOn(at);
   const isDenial = (at: number): boolean => denials[at] === true;
   return { tokens, clauses, sentences, edge, joined, isDenial };
 }

@@ -55,6 +55,7 @@ export interface GrammarWords {
   readonly after: ReadonlySet<string>;
   /** Words that lead from a state to its place. */
   readonly at: ReadonlySet<string>;
+  readonly looked: ReadonlySet<string>;
   readonly fillers: ReadonlySet<string>;
   /** Place of a button by the stem of its ordinal; -1 = the last. */
   readonly ordinals: ReadonlyMap<string, number>;
@@ -120,6 +121,7 @@ export function compileLanguage(phrases: Phrases): Language {
       sequence: stemsOf(grammar.sequence),
       after: stemsOf(grammar.after),
       at: stemsOf(grammar.at),
+      looked: stemsOf(grammar.looked),
       fillers: stemsOf([...grammar.joins, ...grammar.sequence, ...grammar.fillers]),
       ordinals: new Map(
         [...phrases.numbers.ordinals].map(([word, place]) => [

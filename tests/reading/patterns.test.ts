@@ -8,7 +8,12 @@ import { english } from "../helpers/english-reader.ts";
 
 const lexicon = createLexicon(english);
 const stems = (words: string) => new Set(words.split(" ").flatMap((word) => lexicon.stems(word)));
-const words = { joins: stems("and but"), fillers: stems("and but now"), not: stems("not no") };
+const words = {
+  joins: stems("and but"),
+  fillers: stems("and but now"),
+  not: stems("not no"),
+  looked: stems("tested"),
+};
 const cut = (text: string) => cutClauses(lexicon.tokens(tokenise(text)), words);
 
 function index(...patterns: string[]) {

@@ -10,7 +10,12 @@ import { english } from "../helpers/english-reader.ts";
 const lexicon = createLexicon(english);
 const wordsOf = createWords(lexicon);
 const stems = (words: string) => new Set(words.split(" ").flatMap((word) => lexicon.stems(word)));
-const grammar = { joins: stems("and"), fillers: stems("and"), not: stems("not no") };
+const grammar = {
+  joins: stems("and"),
+  fillers: stems("and"),
+  not: stems("not no"),
+  looked: new Set<string>(),
+};
 
 function walk(text: string, pattern: string) {
   const pieces = parsePattern(pattern, new Map()).pattern.map((piece) =>
