@@ -7002,5 +7002,26 @@ menu-hear-pull-turns-nothing = Das Seil dreht nichts mit
 # en: f9889039
 menu-hear-pull-turns-well = Es zieht sich wie immer
 
+# en: 61b4e70c
+check-hear-try = Was beim Startversuch passiert
+
+# en: 08532a96
+check-hear-try-ask = Was genau passiert, wenn Sie zu starten versuchen?
+
+# en: 03c1084d
+check-hear-try-how = Sagen Sie nur, was Sie beim letzten Mal gesehen und gehört haben; nicht noch einmal probieren.
+
+# en: 46f07eb9
+menu-hear-try-does-not-turn = Der Motor dreht nicht
+
+# en: 0be75f28
+menu-hear-try-turns-badly = Er dreht schlecht
+
+# en: 6474c6df
+menu-hear-try-turns-well = Er dreht gut
+
+# en: 2ed665c4
+menu-hear-try-will-not-stop = Der Anlasser hört nicht auf
+
 # en: 61621f68
 feature-cord-alone = Seilzug ohne Batterie

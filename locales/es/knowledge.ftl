@@ -4730,5 +4730,26 @@ menu-hear-pull-turns-badly = Va dura o a tirones
 menu-hear-pull-turns-nothing = La cuerda no mueve el motor
 # en: f9889039
 menu-hear-pull-turns-well = Sale como siempre
+# en: 61b4e70c
+check-hear-try = Qué pasa al intentar arrancarla
+
+# en: 08532a96
+check-hear-try-ask = ¿Qué pasa exactamente cuando intenta arrancarla?
+
+# en: 03c1084d
+check-hear-try-how = Cuente solo lo que vio y oyó la última vez; no hace falta volver a probar.
+
+# en: 46f07eb9
+menu-hear-try-does-not-turn = El motor no gira
+
+# en: 0be75f28
+menu-hear-try-turns-badly = Gira mal
+
+# en: 6474c6df
+menu-hear-try-turns-well = Gira bien
+
+# en: 2ed665c4
+menu-hear-try-will-not-stop = El motor de arranque no para
+
 # en: 61621f68
 feature-cord-alone = Cuerda de arranque, sin batería

@@ -111,13 +111,13 @@ function opening(state: CaseState, desk: Desk): Asking | null {
   if (state.machine.kind === undefined && !passed(state, "kind")) {
     return whichMachine(state, desk);
   }
-  const make = makeQuestion(state, desk.knowledge);
-  if (make !== null) return { about: "check", check: make };
   const machine = toldMachine(state, desk.knowledge);
   const symptom = operatorCheckFor(desk.knowledge, ON_START, machine);
   if (symptom !== null && !passed(state, `check:${symptom}`) && !isKnownNow(state, ON_START)) {
     return { about: "check", check: symptom };
   }
+  const make = makeQuestion(state, desk.knowledge);
+  if (make !== null) return { about: "check", check: make };
   if (fuelOpen(state, desk.knowledge)) return { about: "fuel" };
   const place = operatorCheckFor(desk.knowledge, AT_MACHINE, machine);
   if (place !== null && !passed(state, `check:${place}`) && !everTold(state, AT_MACHINE)) {

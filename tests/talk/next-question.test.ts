@@ -15,17 +15,26 @@ describe("what comes next", () => {
     expect(dialog.state.open.operator?.asking.about).toBe("kind");
   });
 
-  it("asks of a pump whether a key or a cord starts it, and then only of what it has", () => {
-    const dialog = new Dialog().say("petrol water pump").press("All is safe");
-    expect(dialog.state.open.operator?.asking).toMatchObject({ check: "how-started" });
-    dialog.press("With a pull cord");
-    expect(dialog.state.open.operator?.asking).toMatchObject({ check: "hear-pull" });
-    const said = new Dialog().say("my petrol pump has a pull cord and won't start");
-    said.press("All is safe");
-    expect(said.state.open.operator?.asking).toMatchObject({ check: "hear-pull" });
-    const keyed = new Dialog().say("petrol water pump").press("All is safe");
-    keyed.press("With a key or button");
-    expect(keyed.state.open.operator?.asking).toMatchObject({ check: "hear-start" });
+  it("asks of a pump what it does, then whether a key or a cord starts it", () => {
+    const pump = () => new Dialog().say("petrol water pump").press("All is safe");
+    const asked = (dialog: Dialog) => dialog.state.open.operator?.asking;
+    expect(asked(pump())).toMatchObject({ check: "hear-try" });
+    const turns = pump().press("It turns badly");
+    const slow = turns.press(turns.labels()[0] ?? "");
+    expect(asked(slow)).toMatchObject({ check: "how-started" });
+    expect(asked(slow.press("With a pull cord"))).toMatchObject({
+      about: "check",
+      check: "where-are-you",
+    });
+  });
+
+  it("asks of a cord where a cord was told of, and of the key where a key was", () => {
+    const asked = (text: string) =>
+      new Dialog().say(text).press("All is safe").state.open.operator?.asking;
+    expect(asked("my petrol pump has a pull cord and won't start")).toMatchObject({
+      check: "hear-pull",
+    });
+    expect(asked("my petrol ride-on mower won't start")).toMatchObject({ check: "hear-start" });
   });
 
   it("is the same for the same case, however often it is asked", () => {
