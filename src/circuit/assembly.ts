@@ -7,9 +7,13 @@ import type {
 } from "../domain/circuit.ts";
 import { type Elimination, type Link, planElimination } from "./star-mesh.ts";
 
+const HOLDS = { "parts-at": 0, "stays-parted": 0 };
+
 /** Figures that a file may leave out, by part sort or section, and what they then are. */
 const DEFAULTS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   battery: { age: 1, offset: 0, polarisation: 0, "added-resistance": 0, dead: 0 },
+  // A joint holds whatever the current, unless the file or a fault says at which volts it parts.
+  ...{ cable: HOLDS, joint: HOLDS, fuse: HOLDS, isolator: HOLDS },
   coil: { turns: 1 },
   motor: { saturation: 0 },
   // What the coils must make to close and to hold is worked out from the healthy coils when a

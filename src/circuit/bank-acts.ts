@@ -5,16 +5,10 @@ import type {
   CrankSymptom,
   TestPoint,
 } from "../domain/circuit.ts";
-import {
-  keyStart,
-  keyStill,
-  type LoadedMachine,
-  loadMachine,
-  type Simulator,
-  startSymptom,
-} from "./attempt.ts";
+import { keyStart, keyStill, startSymptom } from "./attempt.ts";
 import { afterKey, type Block, SIMULATED_ACTS, SYMPTOM } from "./block.ts";
 import { changeMachine, type MachineFigures } from "./machine.ts";
+import { type LoadedMachine, loadMachine, type Simulator } from "./moment.ts";
 import { type Gauge, jumpOutcome, lightsAtStart, readGauge, symptomCode } from "./observe.ts";
 import type { Random } from "./random.ts";
 

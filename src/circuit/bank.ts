@@ -1,16 +1,10 @@
-import type { CircuitNetwork } from "../domain/circuit.ts";
+import type { CircuitNetwork, KeyPosition } from "../domain/circuit.ts";
 import { assemble } from "./assembly.ts";
-import {
-  createSimulator,
-  keyStart,
-  keyStill,
-  loadMachine,
-  type Simulator,
-  startSymptom,
-} from "./attempt.ts";
+import { keyStart, keyStill, type Outcome, startSymptom, staysParted } from "./attempt.ts";
 import { type ActRecord, actRecords, keysAfterActs, recordActs } from "./bank-acts.ts";
 import { type Block, SYMPTOM } from "./block.ts";
 import { changeMachine, drawMachine, type MachineFigures } from "./machine.ts";
+import { createSimulator, type LoadedMachine, loadMachine, type Simulator } from "./moment.ts";
 import {
   findGauges,
   type Gauge,
@@ -24,7 +18,7 @@ import { createRandom, type Random } from "./random.ts";
 import { choose } from "./spread.ts";
 
 /** Raised whenever equal circuits and seeds would no longer give equal machines. */
-export const BANK_VERSION = 2;
+export const BANK_VERSION = 3;
 
 /** The hypothesis that nothing is wrong with the machine. */
 export const NOTHING_WRONG = "nothing-wrong";
@@ -42,6 +36,12 @@ export const BAND_HALF_WIDTH = 4;
 export const COMPANION_SHARE = 0.25;
 /** Share of machines whose fault makes no difference that are called in all the same. */
 export const UNNOTICED_SHARE = 0.1;
+
+/**
+ * Where the first try leaves a contact open for good: share of people who tell what they find after
+ * it, "nothing, the lamps are dead", rather than what the first try was like. Estimate.
+ */
+export const TOLD_AFTERWARDS = 0.5;
 
 export interface BlockRequest {
   readonly hypothesis: string;
@@ -142,16 +142,32 @@ interface Drawn extends Twins {
   readonly random: Random;
 }
 
+/**
+ * What is seen and measured in each key position. A contact that the first try leaves open stays so
+ * for whoever looks afterwards; what the try itself was like, and how the machine was before it,
+ * are two things that people tell, each by itself.
+ */
+function outcomesOf(
+  machine: LoadedMachine,
+  random: Random,
+): Readonly<Record<KeyPosition, Outcome>> {
+  const still = () => ({ off: keyStill(machine, "off"), on: keyStill(machine, "on") });
+  const before = still();
+  const start = keyStart(machine);
+  if (!staysParted(machine)) return { ...before, start };
+  const [isStillAfter, isStartAfter] = [random.next(), random.next()].map(
+    (chance) => chance < TOLD_AFTERWARDS,
+  );
+  const after = isStillAfter === true ? still() : before;
+  return { ...after, start: isStartAfter === true ? keyStart(machine) : start };
+}
+
 function recordMachine(simulator: Simulator, block: Block, at: number, drawn: Drawn): void {
   const { twin, faulty, gauges, celsius, random } = drawn;
   const usual = startSymptom(loadMachine(simulator, twin, celsius));
   const machine = loadMachine(simulator, faulty, celsius);
   const heard = random.next() < (faulty[simulator.assembly.slot("person", "hears-faint")] ?? 1);
-  const outcomes = {
-    off: keyStill(machine, "off"),
-    on: keyStill(machine, "on"),
-    start: keyStart(machine),
-  };
+  const outcomes = outcomesOf(machine, random);
   const { symptom } = outcomes.start;
   const set = (key: string, code: number) => {
     const codes = block.codes[key];

@@ -1,7 +1,8 @@
 import type { CircuitNetwork, CrankSymptom } from "../domain/circuit.ts";
-import { keyStart, keyStill, loadMachine, type Simulator } from "./attempt.ts";
+import { keyStart, keyStill } from "./attempt.ts";
 import { hypothesesOf, NOTHING_WRONG, openSimulator } from "./bank.ts";
 import { changeMachine, drawMachine } from "./machine.ts";
+import { loadMachine, type Simulator } from "./moment.ts";
 import { findGauges, type Gauge, readGauge } from "./observe.ts";
 import { createRandom } from "./random.ts";
 

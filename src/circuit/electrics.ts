@@ -2,6 +2,7 @@ import type { KeyPosition } from "../domain/circuit.ts";
 import type { Assembly } from "./assembly.ts";
 import { POLARISATION_AMPS } from "./battery.ts";
 import type { MachineFigures } from "./machine.ts";
+import { type Parting, type PartingRule, partingRules, partingsOf } from "./parting.ts";
 import {
   type OhmsRule,
   OPEN_OHMS,
@@ -25,7 +26,10 @@ export interface Electrics {
   /** Conductance of each branch when closed, in siemens. */
   readonly conductances: Float64Array;
   readonly sources: Source[];
-  /** Everything that no switch changes. */
+  readonly partingRules: readonly PartingRule[];
+  /** The bad contacts of the machine that is loaded. */
+  partings: readonly Parting[];
+  /** Everything that no switch and no bad contact changes. */
   readonly fixed: Workspace;
   readonly room: Workspace;
 }
@@ -37,6 +41,8 @@ export function createElectrics(assembly: Assembly): Electrics {
     supplies: assembly.batteries.map((battery) => sourceRule(assembly, battery)),
     conductances: new Float64Array(assembly.branches.length),
     sources: assembly.batteries.map(() => ({ emf: 0, polarisation: 0, siemens: 0 })),
+    partingRules: partingRules(assembly),
+    partings: [],
     fixed: createWorkspace(assembly.plan),
     room: createWorkspace(assembly.plan),
   };
@@ -49,13 +55,15 @@ export function loadElectrics(to: Electrics, figures: MachineFigures, celsius: n
   fixed.link.fill(0);
   fixed.ground.fill(1 / METER_OHMS);
   for (const side of [fixed.first, fixed.second, fixed.third]) side.fill(0);
+  to.partings = partingsOf(to.partingRules, figures);
   for (let i = 0; i < branches.length; i++) {
     const branch = branches[i];
     const rule = to.ohms[i];
     if (branch === undefined || rule === undefined) continue;
     const siemens = 1 / Math.max(LEAST_OHMS, rule(figures, celsius));
     to.conductances[i] = siemens;
-    if (branch.part.sort !== "contact") addConductance(fixed, branch.place, siemens);
+    if (branch.part.sort === "contact" || to.partings.some(({ number }) => number === i)) continue;
+    addConductance(fixed, branch.place, siemens);
   }
   batteries.forEach((battery, i) => {
     const source = to.supplies[i]?.(figures, celsius);
@@ -86,6 +94,9 @@ export function solveState(of: Electrics, key: KeyPosition, closed: number): voi
     const shut = actuator >= 0 ? ((closed >> actuator) & 1) === 1 : keys.includes(key);
     addConductance(room, place, shut ? (of.conductances[number] ?? 0) : 1 / OPEN_OHMS);
   }
+  for (const { number, branch, isParted } of of.partings) {
+    addConductance(room, branch.place, isParted ? 1 / OPEN_OHMS : (of.conductances[number] ?? 0));
+  }
   solveNetwork(plan, room);
 }
 
@@ -101,6 +112,23 @@ export function stateVolts(of: Electrics, point: number, { motorAmps, heavy }: L
   const { first, second, third } = of.room;
   const volts = (first[point] ?? 0) + motorAmps * (second[point] ?? 0);
   return heavy ? volts + (third[point] ?? 0) : volts;
+}
+
+/**
+ * Opens the bad contacts that the state solved last is too much for.
+ * @param factor how many times its volts a contact stands
+ * @returns whether any opened: the state must then be solved again
+ */
+export function partContacts(of: Electrics, load: Load, factor: number): boolean {
+  let hasParted = false;
+  for (const parting of of.partings) {
+    const { from, to } = parting.branch;
+    const across = Math.abs(stateVolts(of, from, load) - stateVolts(of, to, load));
+    if (parting.isParted || across <= factor * parting.volts) continue;
+    parting.isParted = true;
+    hasParted = true;
+  }
+  return hasParted;
 }
 
 /** Volts of every point in the state solved last. */

@@ -5,8 +5,9 @@ import {
   type TestPoint,
 } from "../domain/circuit.ts";
 import type { Assembly } from "./assembly.ts";
-import { LAMP_BRIGHT, LAMP_OUT, type LoadedMachine, lampShare, type Outcome } from "./attempt.ts";
+import { LAMP_BRIGHT, LAMP_OUT, lampShare, type Outcome } from "./attempt.ts";
 import { voltsAt } from "./electrics.ts";
+import type { LoadedMachine } from "./moment.ts";
 
 /** What can be told about a simulated machine without a meter: observation → its states. */
 export const STATES: Readonly<Record<string, readonly string[]>> = {
@@ -167,12 +168,15 @@ export function findGauges(assembly: Assembly): readonly Gauge[] {
 }
 
 /** What a meter without error shows, in steps: absolute volts or amps. */
-export function readGauge(machine: LoadedMachine, { volts }: Outcome, gauge: Gauge): number {
+export function readGauge(machine: LoadedMachine, outcome: Outcome, gauge: Gauge): number {
+  const { volts, parted } = outcome;
   const { electrics } = machine.simulator;
   const { quantity, red, black, number } = gauge;
   let value = Math.abs(voltsAt(volts, red) - voltsAt(volts, black)) / VOLT_STEP;
   if (quantity === "charging") value = (machine.figures[number] ?? 0) / VOLT_STEP;
   if (quantity === "amps") {
+    const contact = electrics.partings.findIndex((parting) => parting.number === number);
+    if (contact >= 0 && ((parted >> contact) & 1) === 1) return 0;
     value = (value * VOLT_STEP * (electrics.conductances[number] ?? 0)) / AMP_STEP;
   }
   return Math.min(MOST_STEPS, Math.round(value));

@@ -13,6 +13,12 @@ const ohms: FigureRule = { dimension: "ohms" };
 const maybePlain: FigureRule = { dimension: "plain", optional: true };
 const torque: FigureRule = { dimension: "torque" };
 const volts: FigureRule = { dimension: "volts" };
+/** What a joint, or the ends of a cable, may have: a contact that opens under load. */
+const joint: Readonly<Record<string, FigureRule>> = {
+  resistance: ohms,
+  "parts-at": { dimension: "volts", optional: true },
+  "stays-parted": maybePlain,
+};
 
 export const FIGURES: Readonly<Record<string, Readonly<Record<string, FigureRule>>>> = {
   battery: {
@@ -25,10 +31,10 @@ export const FIGURES: Readonly<Record<string, Readonly<Record<string, FigureRule
     "added-resistance": { dimension: "ohms", optional: true },
     dead: { dimension: "share", optional: true },
   },
-  cable: { size: { dimension: "square-mm" }, length: { dimension: "metres" }, resistance: ohms },
-  joint: { resistance: ohms },
-  fuse: { resistance: ohms },
-  isolator: { resistance: ohms },
+  cable: { size: { dimension: "square-mm" }, length: { dimension: "metres" }, ...joint },
+  joint,
+  fuse: joint,
+  isolator: joint,
   interlock: { resistance: ohms },
   contact: { resistance: ohms },
   resistor: { resistance: ohms },

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/circuit/assembly.ts";
-import { createSimulator, keyStart, keyStill, loadMachine } from "../../src/circuit/attempt.ts";
+import { keyStart, keyStill } from "../../src/circuit/attempt.ts";
 import { batteryOhms, restVolts } from "../../src/circuit/battery.ts";
 import { changeMachine, drawMachine, middleMachine } from "../../src/circuit/machine.ts";
+import { createSimulator, loadMachine } from "../../src/circuit/moment.ts";
 import { createRandom } from "../../src/circuit/random.ts";
 import type { CircuitNetwork } from "../../src/domain/circuit.ts";
 import { circuitNamed, machineWith, shippedCircuits, voltsOf } from "../helpers/circuits.ts";

@@ -19,7 +19,7 @@ describe("explanations", () => {
     const reasons = explainItems(joint, evidence, "plus-clamp-corroded");
     const drop = reasons[3];
     expect(drop?.expected?.low).toBeGreaterThan(2.5);
-    expect(drop?.expected?.high).toBeLessThan(8);
+    expect(drop?.expected?.high).toBeLessThan(9);
     const cable = explainItems(joint, evidence, "plus-cable-bad")[3];
     expect(cable?.expected?.high).toBeLessThan(0.6);
     expect((drop?.log ?? 0) - (cable?.log ?? 0)).toBeGreaterThan(2);

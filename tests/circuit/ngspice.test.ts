@@ -1,9 +1,10 @@
 import { Simulation } from "eecircuit-engine";
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../src/circuit/assembly.ts";
-import { createSimulator, keyStart, keyStill, loadMachine } from "../../src/circuit/attempt.ts";
+import { keyStart, keyStill } from "../../src/circuit/attempt.ts";
 import { allVolts, solveState, stateVolts } from "../../src/circuit/electrics.ts";
 import { changeMachine, middleMachine } from "../../src/circuit/machine.ts";
+import { createSimulator, loadMachine } from "../../src/circuit/moment.ts";
 import { runningPoint } from "../../src/circuit/motor.ts";
 import { createRandom } from "../../src/circuit/random.ts";
 import { loadCircuits } from "../../src/knowledge/circuit-files.ts";

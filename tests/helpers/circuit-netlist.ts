@@ -1,5 +1,5 @@
-import type { LoadedMachine } from "../../src/circuit/attempt.ts";
 import { METER_OHMS } from "../../src/circuit/electrics.ts";
+import type { LoadedMachine } from "../../src/circuit/moment.ts";
 import type { ShaftLoad } from "../../src/circuit/motor.ts";
 import { OPEN_OHMS } from "../../src/circuit/resistance.ts";
 import type { KeyPosition } from "../../src/domain/circuit.ts";

@@ -1,8 +1,8 @@
 import { assemble } from "../../src/circuit/assembly.ts";
-import { createSimulator, type LoadedMachine, loadMachine } from "../../src/circuit/attempt.ts";
 import { openSimulator, simulateBlock } from "../../src/circuit/bank.ts";
 import { bankHypotheses, blockRequest } from "../../src/circuit/bank-build.ts";
 import { middleMachine } from "../../src/circuit/machine.ts";
+import { createSimulator, type LoadedMachine, loadMachine } from "../../src/circuit/moment.ts";
 import { STATES } from "../../src/circuit/observe.ts";
 import { type StandingBank, standBank } from "../../src/circuit/standing-bank.ts";
 import type { CircuitAct, CircuitNetwork } from "../../src/domain/circuit.ts";
