@@ -67,7 +67,7 @@ describe("machines after an act", () => {
     // Few machines chatter, rest so high and fall so low: this takes many.
     const many = simulateBlock(openSimulator(circuit), {
       ...{ hypothesis: "minus-clamp-corroded", celsius: 20, kelvinAround: 4 },
-      ...{ seed: 1, machines: 1000 },
+      ...{ seed: 1, machines: 2000 },
     });
     const clamp = createJoint([{ bank: standBank(circuit, [many]), weight: 1 }]);
     const lowAfter = (volts: number) =>
