@@ -20,7 +20,7 @@ export interface ClauseWords {
   /** Joining words, time words and the like, left aside at an edge. */
   readonly fillers: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
-  /** Words of looking, behind which a comma ends nothing: "coil tested, no fault". */
+  /** Words of looking, beside which a comma ends nothing: "coil tested, no fault", "coil, checked, good". */
   readonly looked: ReadonlySet<string>;
 }
 
@@ -33,8 +33,8 @@ export function cutClauses(tokens: readonly Token[], words: ClauseWords): Clause
   let sentence = -1;
   const goesOn = (at: number): boolean =>
     tokens[at]?.gap === "clause" &&
-    looked.has(tokens[at - 1]?.stem ?? "") &&
-    !not.has(tokens[at - 2]?.stem ?? "");
+    ((looked.has(tokens[at - 1]?.stem ?? "") && !not.has(tokens[at - 2]?.stem ?? "")) ||
+      (looked.has(tokens[at]?.stem ?? "") && tokens[at + 1]?.gap === "clause"));
   tokens.forEach((token, at) => {
     const opensSentence = at === 0 || token.gap === "sentence";
     const previous = tokens[at - 1];

@@ -223,7 +223,9 @@ function unitAt(tokens: readonly Token[], at: number, tables: Tables): UnitAt | 
     const named = unit === "°C" || unit === "°F";
     return { unit: named ? unit : "°", to: named ? at + 2 : at + 1 };
   }
-  // A single letter is a unit only directly behind the figures or the degree sign.
-  const close = one.text.length > 1 || one.from - (tokens[at - 1]?.to ?? 0) <= UNIT_NEAR;
+  // A single letter is a unit only directly behind figures or the degree sign: not in "uno a uno".
+  const behind = tokens[at - 1];
+  const isFigures = behind?.number === true && one.from - behind.to <= UNIT_NEAR;
+  const close = one.text.length > 1 || isFigures;
   return unit === undefined || !(close || one.before === "°") ? null : { unit, to: at + 1 };
 }

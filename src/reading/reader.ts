@@ -55,10 +55,10 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const label = given ?? inText?.[1]?.trim();
   if (label === undefined || expecting !== undefined) return understand(text, one, input);
   const remedy = input.options.mended === true && tellsRemedy(label, one.language);
-  const whole = understand(given === undefined ? text : `${given} ${text}`, one, {
-    ...input,
-    remedy,
-  });
+  const joined = given === undefined ? withoutColon(text, inText) : `${given} ${text}`;
+  const inOne = understand(joined, one, { ...input, remedy });
+  const apart = given === undefined ? understand(text, one, { ...input, remedy }) : inOne;
+  const whole = saysNothing(apart) ? inOne : apart;
   const full = { ...whole, afterwards: remedy || isAfterwards(label, one.language) };
   const observation = one.labelOf(label);
   const said = given === undefined ? withoutLabel(text, inText) : text;
@@ -71,7 +71,14 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   if (remedy || full.acts.length > 0) return full;
   const options = { ...input.options, expecting: { observation } };
   const answered = understand(said, one, { ...input, options });
-  return isAbout(answered, observation) ? answered : full;
+  if (!isAbout(answered, observation)) return full;
+  // "brake switch: tested, good" answers about its plug and clears the switch as well.
+  const cleared = inOne.denied.filter((denial) => denial.observation !== observation);
+  return { ...answered, denied: [...answered.denied, ...cleared] };
+}
+
+function saysNothing({ understood, denied, ambiguous, acts }: ReadingResult): boolean {
+  return understood.length + denied.length + ambiguous.length + acts.length === 0;
 }
 
 function isOutcome(said: string, { language }: Labelled): boolean {
@@ -83,6 +90,12 @@ function labelIn(text: string): RegExpExecArray | null {
   const isLine = text.length <= LONGEST_LABELLED && !text.trim().includes("\n");
   const found = isLine ? LABEL.exec(text) : null;
   return found === null || text.slice(found[0].length).trim() === "" ? null : found;
+}
+
+/** "relay: burnt" as "relay  burnt"; spans stay those of the whole text. */
+function withoutColon(text: string, label: RegExpExecArray | null): string {
+  const length = label?.[0].length ?? 0;
+  return length === 0 ? text : `${text.slice(0, length - 1)} ${text.slice(length)}`;
 }
 
 /** Blanks in its place, so that spans stay those of the whole text. */
