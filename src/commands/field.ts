@@ -3,7 +3,7 @@ import { isAbsolute, join } from "node:path";
 import { type CaseFile, type ReadCase, readCase } from "../cases/case-file.ts";
 import { compileModel } from "../diagnosis/compile.ts";
 import type { Result } from "../domain/result.ts";
-import { phraseLanguages } from "../knowledge/phrases.ts";
+import { phraseLanguages } from "../knowledge/phrase-texts.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { languagesOf } from "./case-languages.ts";
 import { type CircuitBanks, noBanks, openBanks, weatherTold } from "./circuit-banks.ts";

@@ -6,7 +6,7 @@ import { triage } from "../diagnosis/triage.ts";
 import type { Situation } from "../domain/evidence.ts";
 import { type Knowledge, wordKey } from "../domain/knowledge.ts";
 import type { LookAlikes, Next, PlanStep, Triage } from "../domain/triage.ts";
-import { phraseLanguages } from "../knowledge/phrases.ts";
+import { phraseLanguages } from "../knowledge/phrase-texts.ts";
 import { parseCases, problemLines, readInput } from "./case-files.ts";
 import { languagesOf } from "./case-languages.ts";
 import { openStoredBanks, weatherTold } from "./circuit-banks.ts";

@@ -1,4 +1,4 @@
-import { phraseLanguages } from "../knowledge/phrases.ts";
+import { phraseLanguages } from "../knowledge/phrase-texts.ts";
 import type { CommandIo } from "./io.ts";
 import { type CommandLine, commandLine, optionValue } from "./options.ts";
 import { brokenFlows, openReadingDesk, type ReadingDesk } from "./workshop.ts";

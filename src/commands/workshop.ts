@@ -1,14 +1,11 @@
-import { join } from "node:path";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Reader, ReaderModel } from "../domain/reading.ts";
 import type { Problem, Result } from "../domain/result.ts";
-import { loadCircuits } from "../knowledge/circuit-files.ts";
 import { withCircuitLabels } from "../knowledge/circuit-labels.ts";
-import { loadKnowledge } from "../knowledge/load.ts";
-import { loadPhrases } from "../knowledge/phrases.ts";
 import { createReader } from "../reading/reader.ts";
 import { readerModel } from "../reading/reader-model.ts";
+import { type KnowledgeFiles, openKnowledgeFiles } from "./kept-knowledge.ts";
 
 /** What every command that thinks about cases needs. */
 export interface Workshop {
@@ -20,15 +17,6 @@ export interface Workshop {
   readonly circuits: ReadonlyMap<string, CircuitNetwork>;
 }
 
-function statesOf(knowledge: Knowledge): ReadonlyMap<string, ReadonlySet<string>> {
-  return new Map(
-    [...knowledge.observations].map(([id, observation]) => [
-      id,
-      new Set(observation.states.map((state) => state.id)),
-    ]),
-  );
-}
-
 /** What the reader alone needs. */
 export type ReadingDesk = Pick<Workshop, "knowledge" | "reader" | "model" | "languages">;
 
@@ -37,13 +25,20 @@ export type ReadingDesk = Pick<Workshop, "knowledge" | "reader" | "model" | "lan
  *
  * @param languages what is read: only these, where they have phrases; absent: all there are
  */
-export async function openReadingDesk(
+export function openReadingDesk(
   root: string,
   languages?: readonly string[],
 ): Promise<Result<ReadingDesk>> {
-  const knowledge = await loadKnowledge(join(root, "flows"), "usable");
+  return readingDesk(openKnowledgeFiles(root), languages);
+}
+
+async function readingDesk(
+  files: KnowledgeFiles,
+  languages: readonly string[] | undefined,
+): Promise<Result<ReadingDesk>> {
+  const knowledge = await files.knowledge();
   if (!knowledge.ok) return knowledge;
-  const phrases = loadPhrases(root, statesOf(knowledge.value), languages);
+  const phrases = await files.phrases(knowledge.value, languages);
   if (!phrases.ok) return phrases;
   const model = readerModel(knowledge.value);
   return {
@@ -66,12 +61,13 @@ export async function openWorkshop(
   root: string,
   languages?: readonly string[],
 ): Promise<Result<Workshop>> {
-  const desk = await openReadingDesk(root, languages);
+  const files = openKnowledgeFiles(root);
+  const desk = await readingDesk(files, languages);
   if (!desk.ok) return desk;
-  const { circuits, problems } = loadCircuits(root);
-  if (problems.length > 0) return { ok: false, problems };
-  const knowledge = withCircuitLabels(desk.value.knowledge, circuits.values());
-  return { ok: true, value: { ...desk.value, knowledge, circuits } };
+  const circuits = await files.circuits();
+  if (!circuits.ok) return circuits;
+  const knowledge = withCircuitLabels(desk.value.knowledge, circuits.value.values());
+  return { ok: true, value: { ...desk.value, knowledge, circuits: circuits.value } };
 }
 
 /** One plain message for files of the program's own that cannot be used. */

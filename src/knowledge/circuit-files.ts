@@ -1,11 +1,10 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { z } from "zod";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Problem } from "../domain/result.ts";
 import { buildCircuit, type SharedCircuitWords } from "./circuit-build.ts";
 import { isRecord, layerFiles, problemAtPath } from "./circuit-layers.ts";
 import { FaultFileShape, InterlockShape, OilShape } from "./circuit-schema.ts";
+import { type FileText, readCircuitTexts } from "./flow-texts.ts";
 import { readYaml } from "./read-yaml.ts";
 import type { SourceFile } from "./source-file.ts";
 
@@ -23,20 +22,11 @@ const SHARED = ["faults", "interlocks", "oils"] as const;
  * @param root folder that holds `flows/` · @param folder below it, as shown in problems
  */
 export function loadCircuits(root: string, folder = "flows/circuits"): CircuitFiles {
-  const texts = readdirSync(join(root, folder))
-    .filter((name) => name.endsWith(".yaml"))
-    .sort()
-    .map((name) => ({
-      file: `${folder}/${name}`,
-      text: readFileSync(join(root, folder, name), "utf8"),
-    }));
-  return readCircuits(texts);
+  return readCircuits(readCircuitTexts(root, folder));
 }
 
 /** Reads circuits from texts: the part of `loadCircuits` that touches no disk. */
-export function readCircuits(
-  texts: readonly { readonly file: string; readonly text: string }[],
-): CircuitFiles {
+export function readCircuits(texts: readonly FileText[]): CircuitFiles {
   const problems: Problem[] = [];
   const files = new Map<string, SourceFile>();
   for (const { file, text } of texts) {

@@ -1,6 +1,4 @@
 import { createHash } from "node:crypto";
-import { readdir, readFile } from "node:fs/promises";
-import { join } from "node:path";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { buildKnowledge } from "./build-knowledge.ts";
@@ -9,18 +7,10 @@ import { checkDeadEnds } from "./check-dead-ends.ts";
 import { checkReferences } from "./check-references.ts";
 import { checkSafety } from "./check-safety.ts";
 import { checkSense } from "./check-sense.ts";
+import { type FlowText, type FlowTexts, readFlowTexts } from "./flow-texts.ts";
 import { gather } from "./gather.ts";
 import { readYaml } from "./read-yaml.ts";
 import type { SourceFile } from "./source-file.ts";
-
-const folders = ["systems", "questions", "shared", "machines"] as const;
-
-/** The text of one file below `flows/`. */
-export interface FlowText {
-  /** Folder and name, for example `systems/battery.yaml`. */
-  readonly path: string;
-  readonly text: string;
-}
 
 /**
  * How much is checked. `usable` leaves out whether every two faults can be told apart, which is
@@ -39,14 +29,11 @@ export async function loadKnowledge(
   folder: string,
   depth: Depth = "whole",
 ): Promise<Result<Knowledge>> {
-  const texts: FlowText[] = [];
-  for (const name of folders) {
-    for (const file of await yamlNames(join(folder, name))) {
-      const path = `${name}/${file}`;
-      texts.push({ path, text: await readFile(join(folder, path), "utf8") });
-    }
-  }
-  const stray = await strayFiles(folder);
+  return understandFlows(readFlowTexts(folder), depth);
+}
+
+/** What `loadKnowledge` makes of the texts it reads. */
+export function understandFlows({ texts, stray }: FlowTexts, depth: Depth): Result<Knowledge> {
   const read = readKnowledge(texts, depth);
   if (stray.length === 0) return read;
   return { ok: false, problems: inOrder([...stray, ...(read.ok ? [] : read.problems)]) };
@@ -81,26 +68,6 @@ export function readKnowledge(
     return { ok: false, problems: inOrder(problems) };
   }
   return { ok: true, value: knowledge };
-}
-
-/** Names of the YAML files of a folder; a leading underscore hides a file. */
-async function yamlNames(folder: string): Promise<string[]> {
-  const names = await readdir(folder).catch(() => []);
-  return names.filter((name) => name.endsWith(".yaml") && !name.startsWith("_")).sort();
-}
-
-/** Files that nobody would read: a wrong ending, or a place outside the known folders. */
-async function strayFiles(root: string): Promise<Problem[]> {
-  const names = await readdir(root, { recursive: true }).catch(() => []);
-  return names
-    .map((name) => name.replaceAll("\\", "/"))
-    .filter((name) => /\.yml$/.test(name) || (name.endsWith(".yaml") && !name.includes("/")))
-    .map((name) => ({
-      file: `flows/${name}`,
-      says:
-        "This file is not read: knowledge stands in systems/, questions/, shared/ or " +
-        "machines/, in files ending in .yaml.",
-    }));
 }
 
 function fingerprint(files: readonly SourceFile[]): string {

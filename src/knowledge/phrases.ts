@@ -1,21 +1,12 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { Phrases } from "../domain/phrases.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { checkShape } from "./explain-issue.ts";
+import { phraseLanguages, readPhraseText } from "./phrase-texts.ts";
 import type { KnownStates } from "./phrases-bench.ts";
 import { buildPhrases } from "./phrases-build.ts";
 import { PhrasesFile } from "./phrases-schema.ts";
 import { readYaml } from "./read-yaml.ts";
-
-/** Languages that have phrases below `<root>/locales`: English first, then by name. */
-export function phraseLanguages(root: string): readonly string[] {
-  const folder = join(root, "locales");
-  return readdirSync(folder)
-    .filter((name) => existsSync(join(folder, name, "phrases.yaml")))
-    .sort((a, b) => Number(b === "en") - Number(a === "en") || a.localeCompare(b, "en"));
-}
 
 /**
  * Reads `<root>/locales/<language>/phrases.yaml` of every language there is.
@@ -34,8 +25,8 @@ export function loadPhrases(
   const problems: Problem[] = [];
   const all: Phrases[] = [];
   for (const language of languages.filter((one) => wanted?.includes(one) ?? true)) {
-    const file = `locales/${language}/phrases.yaml`;
-    const read = readPhrases(file, readFileSync(join(root, file), "utf8"), known);
+    const { file, text } = readPhraseText(root, language);
+    const read = readPhrases(file, text, known);
     problems.push(...read.problems);
     if (read.phrases !== null) all.push(read.phrases);
   }

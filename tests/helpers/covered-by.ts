@@ -24,6 +24,8 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/domain/fold-questions.ts": "tests/domain/fold-case.test.ts",
   "src/domain/fold-told.ts": "tests/domain/fold-case.test.ts",
   "src/domain/fold-visit.ts": "tests/domain/fold-case.test.ts",
+  "src/knowledge/kept-file.ts": "tests/knowledge/kept-store.test.ts",
+  "src/knowledge/phrase-texts.ts": "tests/knowledge/flow-texts.test.ts",
   "src/knowledge/locale-compare.ts": "tests/knowledge/locale-check.test.ts",
   "src/knowledge/locale-limits.ts": "tests/knowledge/locale-check.test.ts",
   "src/paper/bundled-fonts.ts": "tests/paper/font.test.ts",

@@ -3,8 +3,9 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Knowledge } from "../../src/domain/knowledge.ts";
 import type { Problem } from "../../src/domain/result.ts";
 import { checkSafety } from "../../src/knowledge/check-safety.ts";
+import type { FlowText } from "../../src/knowledge/flow-texts.ts";
 import { gather } from "../../src/knowledge/gather.ts";
-import { type FlowText, readKnowledge } from "../../src/knowledge/load.ts";
+import { readKnowledge } from "../../src/knowledge/load.ts";
 import { readYaml } from "../../src/knowledge/read-yaml.ts";
 
 const folders = ["systems", "questions", "shared", "machines"];

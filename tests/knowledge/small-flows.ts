@@ -1,7 +1,8 @@
 import type { Knowledge } from "../../src/domain/knowledge.ts";
 import type { Problem } from "../../src/domain/result.ts";
 import { machineKinds } from "../../src/domain/vocabulary.ts";
-import { type FlowText, readKnowledge } from "../../src/knowledge/load.ts";
+import type { FlowText } from "../../src/knowledge/flow-texts.ts";
+import { readKnowledge } from "../../src/knowledge/load.ts";
 
 const machine = `title: A machine
 family: mowers
