@@ -3,7 +3,7 @@ import type { PersonDocument } from "../domain/documents.ts";
 import type { PlannedEffect, Press } from "../domain/effects.ts";
 import { foldCase } from "../domain/fold-case.ts";
 import type { Incoming } from "../domain/incoming.ts";
-import { line, phrase, say } from "../talk/decision.ts";
+import { line, nothingToDo, phrase, say } from "../talk/decision.ts";
 import type { Desk } from "../talk/desk.ts";
 import { forgetMessage, languageMessage } from "../talk/lobby.ts";
 import { sayOpen } from "../talk/more-menu.ts";
@@ -64,9 +64,10 @@ export function createPersonal(parts: PersonalParts) {
         const stamp = { at, by, update: null };
         const after = foldCase(id, [...open.events, stamped(changed, stamp)]);
         const isAsking = place === 0 && own.length > 0;
-        const said = isAsking ? sayOpen(after, phrase("language-set"), parts.desk(at)) : [];
-        isAsked ||= said.length > 0;
-        return { by, happenings: [changed], effects: said };
+        const set = phrase("language-set");
+        const said = isAsking ? sayOpen(after, set, parts.desk(at)) : nothingToDo;
+        isAsked ||= said.effects.length > 0;
+        return { by, happenings: [changed, ...said.happenings], effects: said.effects };
       });
     }
     return isAsked;

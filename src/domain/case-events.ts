@@ -108,6 +108,8 @@ export type CaseHappening =
       readonly asking: Asking;
       readonly why: "dont-know" | "could-not" | "skipped" | "back";
     }
+  /** The operator's open question was said again, these lines before it. */
+  | { readonly type: "question.repeated"; readonly before: readonly Line[] }
   /** The operator wrote something that answers nothing; the question stayed open. */
   | { readonly type: "question.missed" }
   | {

@@ -2,7 +2,7 @@ import type { CaseEvent, EventOf } from "./case-events.ts";
 import type { CaseState } from "./case-state.ts";
 import { emptyState } from "./case-state.ts";
 import { applyCounter, type CounterEvent, isCounterEvent, isHistory } from "./fold-counter.ts";
-import { applyAct, applyAnswer, applyMiss, applyQuestion } from "./fold-questions.ts";
+import { applyAct, applyAnswer, applyMiss, applyQuestion, applyRepeat } from "./fold-questions.ts";
 import { applyTold } from "./fold-told.ts";
 import { applyVisit } from "./fold-visit.ts";
 import { keepGround, withoutStep } from "./undo-step.ts";
@@ -55,6 +55,8 @@ function applyCaseEvent(
     case "question.asked":
     case "question.passed":
       return applyQuestion(state, event);
+    case "question.repeated":
+      return applyRepeat(state, event.before);
     case "question.missed":
       return applyMiss(state, event.at);
     case "answer.given":

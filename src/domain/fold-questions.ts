@@ -49,6 +49,13 @@ export function applyQuestion(
   };
 }
 
+/** The open question was said again: its newest message is the one that will show the answer. */
+export function applyRepeat(state: CaseState, before: OpenQuestion["before"]): CaseState {
+  const { operator } = state.open;
+  if (operator === null) return state;
+  return { ...state, open: { ...state.open, operator: { ...operator, before } } };
+}
+
 /** What was written answered the open question in no way. */
 export function applyMiss(state: CaseState, at: number): CaseState {
   const { operator } = state.open;

@@ -11,6 +11,7 @@ type Told = Exclude<
       | "case.opened"
       | "question.asked"
       | "question.passed"
+      | "question.repeated"
       | "question.missed"
       | "answer.given"
       | "answer.withdrawn"

@@ -125,6 +125,7 @@ export const caseEvent = exactly<CaseEvent>()(
       asking,
       why: z.enum(["dont-know", "could-not", "skipped", "back"]),
     }),
+    event("question.repeated", { before: list(line) }),
     event("question.missed", {}),
     event("answer.given", { report, check: text.exactOptional() }),
     event("answer.withdrawn", {

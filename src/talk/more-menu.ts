@@ -1,14 +1,23 @@
 import type { Asking, CaseHappening } from "../domain/case-events.ts";
 import { askingKey, type CaseState, type GivenAnswer } from "../domain/case-state.ts";
-import type { Message, Phrase, PlannedEffect } from "../domain/effects.ts";
+import type { Message, Phrase } from "../domain/effects.ts";
 import type { Report } from "../domain/evidence.ts";
 import { wordKey } from "../domain/knowledge.ts";
 import { advance } from "./advance.ts";
 import { standingFlag, stayStopped } from "./alarm.ts";
-import { button, type Decision, line, phrase, revise, say, together } from "./decision.ts";
+import {
+  button,
+  type Decision,
+  line,
+  nothingToDo,
+  phrase,
+  revise,
+  say,
+  together,
+} from "./decision.ts";
 import { type Desk, type Heard, toldMachine } from "./desk.ts";
 import { operatorCheckFor } from "./next-question.ts";
-import { ask, proceed, silenceOpen } from "./proceed.ts";
+import { ask, proceed, sayStill, silenceOpen } from "./proceed.ts";
 import { questionLines, questionMessage, questionSlot } from "./question.ts";
 import { slipEffects } from "./slip.ts";
 import { reportWords } from "./understand.ts";
@@ -53,20 +62,16 @@ export function showOpen(state: CaseState, desk: Desk): Decision {
  */
 export function repeatOpen(state: CaseState, before: Phrase, given: Given): Decision {
   if (standingFlag(state) !== null) return stayStopped(state, [], given);
-  if (state.open.operator !== null) {
-    return { happenings: [], effects: sayOpen(state, before, given.desk) };
-  }
+  if (state.open.operator !== null) return sayOpen(state, before, given.desk);
   return proceed(state, { happenings: [], before: [line(before)] }, given);
 }
 
 /** The open question once more; nothing where none is open. */
-export function sayOpen(state: CaseState, before: Phrase, desk: Desk): PlannedEffect[] {
+export function sayOpen(state: CaseState, before: Phrase, desk: Desk): Decision {
   const open = state.open.operator;
-  if (open === null) return [];
-  const { asking, revision } = open;
-  const parts = { asking, revision, aboutMore: null, before: [line(before)] };
-  const again = say(state.operator, questionMessage(state, parts, desk), questionSlot(asking));
-  return [...silenceOpen(state), again];
+  if (open === null) return nothingToDo;
+  const again = sayStill(state, open, { before: [line(before)], desk });
+  return { ...again, effects: [...silenceOpen(state), ...again.effects] };
 }
 
 const operatorAnswers = (state: CaseState) =>

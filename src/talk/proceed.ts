@@ -87,19 +87,16 @@ function withEnd(progress: Progress, because: string, heard: Heard): Progress {
   };
 }
 
-/** The same question once more, at the bottom of the chat; its buttons stay good. */
-function askStill(
-  { state, happenings }: Progress,
+/** The open question once more, at the bottom of the chat; its buttons stay good. */
+export function sayStill(
+  state: CaseState,
   { asking, revision }: OpenQuestion,
   { before, desk }: { readonly before: readonly Line[]; readonly desk: Desk },
 ): Decision {
   const message = questionMessage(state, { asking, revision, aboutMore: null, before }, desk);
   return {
-    happenings,
-    effects: [
-      say(state.operator, message, questionSlot(asking)),
-      ...(state.shopTold ? slipEffects(state, desk) : []),
-    ],
+    happenings: [{ type: "question.repeated", before }],
+    effects: [say(state.operator, message, questionSlot(asking))],
   };
 }
 
@@ -124,8 +121,12 @@ export function proceed(
   const odd = probesAsked(told, start.state, { reader: start.state.operator, desk });
   const closed = closeQuestion(state, outcome.answered, desk);
   if (open !== null) {
-    const still = askStill(start, open, { before: outcome.before, desk });
-    return { ...still, effects: [...closed, ...odd, ...still.effects] };
+    const still = sayStill(start.state, open, { before: outcome.before, desk });
+    const slip = start.state.shopTold ? slipEffects(start.state, desk) : [];
+    return {
+      happenings: [...start.happenings, ...still.happenings],
+      effects: [...closed, ...odd, ...still.effects, ...slip],
+    };
   }
   const first = nextQuestion(start.state, desk);
   const ended = first.kind === "end" ? withEnd(start, first.because, heard) : start;

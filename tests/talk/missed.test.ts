@@ -103,3 +103,14 @@ describe("what may be left out", () => {
     expect(aboutOf(safetyAsked().say("skip"))).toBe("safety");
   });
 });
+
+describe("a question said again", () => {
+  it("shows the words of its newest message once it is answered, not those of its first", () => {
+    const dialog = new Dialog("en", { shop }).say("hello");
+    const greeting = dialog.last().split("\n")[0] ?? "";
+    dialog.say("it goes click click click, lights go dim").press("All is safe");
+    const record = dialog.shown.findLast(({ rendered }) => rendered.text.includes("All is safe"));
+    expect(record?.rendered.text).not.toContain(greeting);
+    expect(record?.rendered.text).toContain("Noted");
+  });
+});
