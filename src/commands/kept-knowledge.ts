@@ -1,18 +1,25 @@
 import { join } from "node:path";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
-import type { Phrases } from "../domain/phrases.ts";
 import type { Problem, Result } from "../domain/result.ts";
-import { readCircuitTexts, readFlowTexts } from "../knowledge/flow-texts.ts";
+import { type FileText, readCircuitTexts, readFlowTexts } from "../knowledge/flow-texts.ts";
 import { type KeptStore, openKeptStore } from "../knowledge/kept-store.ts";
 import { phraseLanguages, readPhraseText } from "../knowledge/phrase-texts.ts";
 import { codeForm, programDigest } from "../knowledge/program-digest.ts";
+import { compileLanguage } from "../reading/grammar.ts";
+import { type LanguageTables, tablesOf } from "../reading/kept-language.ts";
 
 /** What is read from `flows/` and `locales/`, from the texts or as kept from an earlier start. */
 export interface KnowledgeFiles {
   knowledge(): Promise<Result<Knowledge>>;
-  /** @param languages only these, where they have phrases; absent: all there are */
-  phrases(known: Knowledge, languages?: readonly string[]): Promise<Result<readonly Phrases[]>>;
+  /**
+   * How each language says things, ready to read.
+   * @param languages only these, where they have phrases; absent: all there are
+   */
+  languages(
+    known: Knowledge,
+    languages?: readonly string[],
+  ): Promise<Result<readonly LanguageTables[]>>;
   circuits(): Promise<Result<ReadonlyMap<string, CircuitNetwork>>>;
 }
 
@@ -26,7 +33,7 @@ export function openKnowledgeFiles(root: string): KnowledgeFiles {
   const store = openKeptStore(join(root, ".cache", "knowledge"), programDigest());
   return {
     knowledge: () => knowledgeIn(root, store),
-    phrases: (known, languages) => phrasesIn(root, store, { known, languages }),
+    languages: (known, languages) => languagesIn(root, store, { known, languages }),
     circuits: () => circuitsIn(root, store),
   };
 }
@@ -41,32 +48,37 @@ function knowledgeIn(root: string, store: KeptStore): Promise<Result<Knowledge>>
   });
 }
 
-async function phrasesIn(
+async function languagesIn(
   root: string,
   store: KeptStore,
   wanted: { readonly known: Knowledge; readonly languages: readonly string[] | undefined },
-): Promise<Result<readonly Phrases[]>> {
+): Promise<Result<readonly LanguageTables[]>> {
   const problems: Problem[] = [];
-  const all: Phrases[] = [];
+  const all: LanguageTables[] = [];
   const { known, languages } = wanted;
   for (const language of phraseLanguages(root)) {
     if (languages?.includes(language) === false) continue;
     const { file, text } = readPhraseText(root, language);
     const read = await store.get({
-      name: `phrases-${language}-${codeForm}`,
+      name: `language-${language}-${codeForm}`,
       from: [known.version, file, text],
-      is: isPhrases,
-      make: async () => {
-        const { knownStates, readPhrases } = await import("../knowledge/phrases.ts");
-        const { phrases, problems: found } = readPhrases(file, text, knownStates(known));
-        if (phrases === null || found.length > 0) return { ok: false, problems: found };
-        return { ok: true, value: phrases };
-      },
+      is: isLanguage,
+      make: () => understandPhrases({ file, text }, known),
     });
     if (read.ok) all.push(read.value);
     else problems.push(...read.problems);
   }
   return problems.length === 0 ? { ok: true, value: all } : { ok: false, problems };
+}
+
+async function understandPhrases(
+  { file, text }: FileText,
+  known: Knowledge,
+): Promise<Result<LanguageTables>> {
+  const { knownStates, readPhrases } = await import("../knowledge/phrases.ts");
+  const { phrases, problems } = readPhrases(file, text, knownStates(known));
+  if (phrases === null || problems.length > 0) return { ok: false, problems };
+  return { ok: true, value: tablesOf(compileLanguage(phrases)) };
 }
 
 function circuitsIn(
@@ -93,8 +105,8 @@ function isKnowledge(value: unknown): value is Knowledge {
   return "version" in value && "faults" in value && value.faults instanceof Map;
 }
 
-function isPhrases(value: unknown): value is Phrases {
-  return typeof value === "object" && value !== null && "language" in value && "signs" in value;
+function isLanguage(value: unknown): value is LanguageTables {
+  return typeof value === "object" && value !== null && "phrases" in value && "signs" in value;
 }
 
 function isCircuits(value: unknown): value is ReadonlyMap<string, CircuitNetwork> {

@@ -3,7 +3,8 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import type { Reader, ReaderModel } from "../domain/reading.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { withCircuitLabels } from "../knowledge/circuit-labels.ts";
-import { createReader } from "../reading/reader.ts";
+import { openLanguage } from "../reading/kept-language.ts";
+import { createReaderOf } from "../reading/reader.ts";
 import { readerModel } from "../reading/reader-model.ts";
 import { type KnowledgeFiles, openKnowledgeFiles } from "./kept-knowledge.ts";
 
@@ -38,16 +39,19 @@ async function readingDesk(
 ): Promise<Result<ReadingDesk>> {
   const knowledge = await files.knowledge();
   if (!knowledge.ok) return knowledge;
-  const phrases = await files.phrases(knowledge.value, languages);
-  if (!phrases.ok) return phrases;
+  const spoken = await files.languages(knowledge.value, languages);
+  if (!spoken.ok) return spoken;
+  const closed = spoken.value.map((tables) => {
+    return { language: tables.phrases.language, open: () => openLanguage(tables) };
+  });
   const model = readerModel(knowledge.value);
   return {
     ok: true,
     value: {
       knowledge: knowledge.value,
-      reader: createReader(phrases.value, model),
+      reader: createReaderOf(closed, model),
       model,
-      languages: phrases.value.map((one) => one.language),
+      languages: closed.map((one) => one.language),
     },
   };
 }

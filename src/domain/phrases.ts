@@ -29,12 +29,9 @@ export interface Meaning {
   readonly maybe: readonly WeighedClaim[];
 }
 
-/** Something people say, in all its wordings. */
-export interface Sign extends Meaning {
+/** Something people say, however they word it. */
+export interface SignMeaning extends Meaning {
   readonly id: string;
-  readonly say: readonly Pattern[];
-  /** Words that, in the same clause, make it something else: "no click *from the valve*". */
-  readonly unless?: readonly Pattern[];
   /** States that do not hold where it is said: "the relay is good". */
   readonly rulesOut?: readonly StateClaim[];
   /** What it means when denied; absent: only that the states in `means` do not hold. */
@@ -45,6 +42,13 @@ export interface Sign extends Meaning {
   readonly past: boolean;
   /** True where any other state of the same observation takes its place ("it starts"). */
   readonly givesWay: boolean;
+}
+
+/** Something people say, in all its wordings. */
+export interface Sign extends SignMeaning {
+  readonly say: readonly Pattern[];
+  /** Words that, in the same clause, make it something else: "no click *from the valve*". */
+  readonly unless?: readonly Pattern[];
 }
 
 /** Signs that together mean something: "cranks" with "won't fire". */

@@ -1,4 +1,4 @@
-import type { BandRule, Sign } from "../domain/phrases.ts";
+import type { BandRule, SignMeaning } from "../domain/phrases.ts";
 import type { ReaderModel, StateReading } from "../domain/reading.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Place } from "./grammar.ts";
@@ -18,7 +18,7 @@ export interface BandInput {
   readonly model: ReaderModel;
   readonly scopes: Scopes;
   /** Signs of the text: a quantity that one of them is about is theirs. */
-  readonly matches: readonly Match<Sign>[];
+  readonly matches: readonly Match<SignMeaning>[];
 }
 
 const SURE_OF_BAND = 0.9;
@@ -64,7 +64,7 @@ export function readBands(
 function isTheirs(
   text: Clauses,
   { quantity, band }: Candidate,
-  matches: readonly Match<Sign>[],
+  matches: readonly Match<SignMeaning>[],
 ): boolean {
   if (quantity.unit !== "h") return false;
   return matches.some(({ owner, from, to }) => {
@@ -76,7 +76,10 @@ function isTheirs(
 }
 
 /** Words that say another state outright stand over a length of time: "won't catch, ran a minute". */
-function isSaid({ quantity, band, state }: Candidate, matches: readonly Match<Sign>[]): boolean {
+function isSaid(
+  { quantity, band, state }: Candidate,
+  matches: readonly Match<SignMeaning>[],
+): boolean {
   if (quantity.unit !== "h") return false;
   return matches.some(({ owner }) => {
     const same = owner.means.filter((one) => one.observation === band.observation);

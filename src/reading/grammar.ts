@@ -1,4 +1,4 @@
-import type { Phrases, Sign, TimeWords, ZeroWords } from "../domain/phrases.ts";
+import type { Phrases, Sign, SignMeaning, TimeWords, ZeroWords } from "../domain/phrases.ts";
 import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
@@ -12,13 +12,27 @@ export interface Aside {
   readonly id: string;
 }
 
+/** What of the phrases is still asked for once their patterns are ready. */
+export type SpokenPhrases = Pick<
+  Phrases,
+  | "language"
+  | "numbers"
+  | "measures"
+  | "bands"
+  | "together"
+  | "outcomes"
+  | "repairs"
+  | "replacedMeans"
+  | "machines"
+>;
+
 /** One language, ready to read: its words, its phrases, its small words of grammar. */
 export interface Language {
-  readonly phrases: Phrases;
+  readonly phrases: SpokenPhrases;
   readonly lexicon: Lexicon;
-  readonly signs: PatternIndex<Sign>;
+  readonly signs: PatternIndex<SignMeaning>;
   /** Words that make a sign something else. */
-  readonly otherwise: PatternIndex<Sign>;
+  readonly otherwise: PatternIndex<SignMeaning>;
   readonly markers: PatternIndex<Marker>;
   readonly asides: PatternIndex<Aside>;
   readonly times: PatternIndex<TimeWords>;
@@ -70,16 +84,17 @@ export function compileLanguage(phrases: Phrases): Language {
   const grammar = phrases.grammar;
   const stemsOf = (words: readonly string[]): ReadonlySet<string> =>
     new Set(words.flatMap((word) => lexicon.stems(word)));
+  const signs = phrases.signs.map((sign) => [meaningOf(sign), sign] as const);
   return {
-    phrases,
+    phrases: spokenOf(phrases),
     lexicon,
     signs: createPatternIndex(
       lexicon,
-      phrases.signs.map((sign) => [sign, sign.say] as const),
+      signs.map(([meaning, { say }]) => [meaning, say] as const),
     ),
     otherwise: createPatternIndex(
       lexicon,
-      phrases.signs.map((sign) => [sign, sign.unless ?? []] as const),
+      signs.map(([meaning, { unless = [] }]) => [meaning, unless] as const),
     ),
     markers: createPatternIndex<Marker>(lexicon, [
       [{ kind: "now" }, grammar.now],
@@ -134,6 +149,17 @@ export function compileLanguage(phrases: Phrases): Language {
       age: stemsOf(phrases.numbers.age),
     },
   };
+}
+
+function meaningOf({ say: _say, unless: _unless, ...meaning }: Sign): SignMeaning {
+  return meaning;
+}
+
+function spokenOf(phrases: Phrases): SpokenPhrases {
+  const { language, numbers, measures, bands, together, outcomes } = phrases;
+  const { repairs, replacedMeans, machines } = phrases;
+  const rules = { measures, bands, together, outcomes, repairs, replacedMeans };
+  return { language, numbers, machines, ...rules };
 }
 
 type Owned<Owner> = readonly (readonly [Owner, Phrases["replaced"]])[];

@@ -1,6 +1,6 @@
 import stemmers from "snowball-stemmers";
 import type { Pattern, PatternPiece, Phrases } from "../domain/phrases.ts";
-import { createSpelling } from "./spelling.ts";
+import { createSpelling, shelveWords, type WordShelves } from "./spelling.ts";
 import type { Gap, RawToken } from "./tokens.ts";
 import { fold } from "./tokens.ts";
 
@@ -27,6 +27,22 @@ export interface Lexicon {
   tokens(raw: readonly RawToken[]): readonly Token[];
   /** True where the word says nothing by itself. */
   isOrdinary(stem: string): boolean;
+  /** What it is made of, as plain data that can be kept; see `openLexicon`. */
+  readonly stock: WordStock;
+}
+
+/** The words of one language, folded and sorted once. */
+export interface WordStock {
+  /** Name of the Snowball algorithm. */
+  readonly stemmer: string;
+  readonly endings: readonly string[];
+  readonly sameAs: ReadonlyMap<string, readonly string[]>;
+  /** Stems of words that say nothing by themselves. */
+  readonly ordinary: ReadonlySet<string>;
+  /** Stems of all words that the phrases mention. */
+  readonly known: ReadonlySet<string>;
+  /** Words that a misspelling may be taken for. */
+  readonly shelves: WordShelves;
 }
 
 /** What a word of a text stands for. */
@@ -41,9 +57,25 @@ const REMEMBERED = 20_000;
 
 /** The lexicon of one language, from every word that its phrases mention. */
 export function createLexicon(phrases: Phrases): Lexicon {
-  const stemmer = stemmers.newStemmer(phrases.stemmer);
-  const stem = remembering((word) => stemmer.stem(word));
-  const plain = (word: string): string => dropEnding(fold(word), phrases.endings);
+  const stem = createStem(phrases.stemmer);
+  return lexiconOf(stockOf(phrases, stem), stem);
+}
+
+/** The lexicon whose words these are. */
+export function openLexicon(stock: WordStock): Lexicon {
+  return lexiconOf(stock, createStem(stock.stemmer));
+}
+
+type Stem = (word: string) => string;
+
+function createStem(name: string): Stem {
+  const stemmer = stemmers.newStemmer(name);
+  return remembering((word) => stemmer.stem(word));
+}
+
+function stockOf(phrases: Phrases, stem: Stem): WordStock {
+  const { stemmer, endings } = phrases;
+  const plain = (word: string): string => dropEnding(fold(word), endings);
   const sameAs = new Map(
     [...phrases.sameAs].map(([word, words]) => [fold(word), words.map(plain)] as const),
   );
@@ -51,20 +83,26 @@ export function createLexicon(phrases: Phrases): Lexicon {
   const words = [...new Set(mentioned)].map(plain);
   const ordinary = new Set(phrases.ordinary.map((word) => stem(plain(word))));
   const known = new Set([...words, ...[...sameAs.values()].flat()].map(stem));
+  const shelves = shelveWords([...words, ...longEnough(sameAs.keys())]);
+  return { stemmer, endings, sameAs, ordinary, known, shelves };
+}
+
+function lexiconOf(stock: WordStock, stem: Stem): Lexicon {
+  const { endings, sameAs, ordinary, known } = stock;
   const expand = (folded: string): readonly string[] =>
-    sameAs.get(folded) ?? sameAs.get(dropEnding(folded, phrases.endings)) ?? [folded];
+    sameAs.get(folded) ?? sameAs.get(dropEnding(folded, endings)) ?? [folded];
   const wordStems = remembering((word: string): readonly string[] =>
     fold(word)
       .split("-")
       .flatMap(expand)
-      .map((part) => stem(dropEnding(part, phrases.endings))),
+      .map((part) => stem(dropEnding(part, endings))),
   );
   const oneWord = (word: string): string => wordStems(word).join(" ");
-  const spelling = createSpelling([...words, ...longEnough(sameAs.keys())], oneWord);
+  const spelling = createSpelling(stock.shelves, oneWord);
   const meant = remembering((word: string): Meant => {
     const stems = wordStems(word);
     const isKnown = stems.every((part) => known.has(part));
-    const near = isKnown ? null : spelling.nearest(dropEnding(word, phrases.endings));
+    const near = isKnown ? null : spelling.nearest(dropEnding(word, endings));
     if (near === null) return { stems, known: isKnown, corrected: false };
     return { stems: wordStems(near), known: true, corrected: true };
   });
@@ -72,6 +110,7 @@ export function createLexicon(phrases: Phrases): Lexicon {
     stems: wordStems,
     tokens: (raw) => raw.flatMap((token) => tokensOf(token, meant)),
     isOrdinary: (part) => ordinary.has(part),
+    stock,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Meaning, Sign, StateClaim } from "../domain/phrases.ts";
+import type { Meaning, SignMeaning, StateClaim } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import { denials } from "./negation.ts";
@@ -7,7 +7,7 @@ import type { Scope, Scopes } from "./scopes.ts";
 
 /** One sign found in the text, with what the grammar around it says. */
 export interface Mention {
-  readonly sign: Sign;
+  readonly sign: SignMeaning;
   readonly denied: boolean;
   /** Tokens, from inclusive, to exclusive. */
   readonly from: number;
@@ -29,7 +29,7 @@ const SURE_IF_ALL_MISSPELT = 0.75;
  */
 export function findMentions(
   text: Clauses,
-  matches: readonly Match<Sign>[],
+  matches: readonly Match<SignMeaning>[],
   { language, scopes }: { readonly language: Language; readonly scopes: Scopes },
 ): readonly Mention[] {
   const denied = denials(text, matches, language.words);
@@ -57,7 +57,7 @@ export function deniedStates(mention: Mention): readonly StateClaim[] {
   return denied === undefined ? [...means, ...maybe] : means;
 }
 
-function spellingOf(text: Clauses, match: Match<Sign>): number {
+function spellingOf(text: Clauses, match: Match<SignMeaning>): number {
   for (let at = match.from; at < match.to; at += 1) {
     if (text.tokens[at]?.corrected !== true) continue;
     return match.words === 1 ? SURE_IF_ALL_MISSPELT : SURE_IF_MISSPELT;

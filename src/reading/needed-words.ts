@@ -1,16 +1,19 @@
 import type { Token } from "./language.ts";
 
-/** Sets of words of which a text must hold one, each with a number; the same set has the same. */
-export interface NeededWords {
-  number(stems: ReadonlySet<string>): number;
-  /** For each number 1 where the text holds one of its words, else 0. */
-  heldBy(tokens: readonly Token[]): Uint8Array;
+/** Sets of words of which a text must hold one, each with a number. */
+export interface NeededTable {
+  readonly size: number;
+  /** The numbers of the sets that a stem is in. */
+  readonly byStem: ReadonlyMap<string, readonly number[]>;
 }
 
-/**
- * Most patterns are ruled out by a word that the text does not hold; looked up once for the whole
- * text, that keeps reading fast however many patterns there are.
- */
+/** Sets of words being numbered; the same set has the same number. */
+export interface NeededWords {
+  number(stems: ReadonlySet<string>): number;
+  /** All that were numbered so far. */
+  table(): NeededTable;
+}
+
 export function createNeededWords(): NeededWords {
   const numbers = new Map<string, number>();
   const byStem = new Map<string, number[]>();
@@ -31,12 +34,18 @@ export function createNeededWords(): NeededWords {
     }
     return next;
   };
-  const heldBy = (tokens: readonly Token[]): Uint8Array => {
-    const held = new Uint8Array(numbers.size);
-    for (const stem of new Set(tokens.map((token) => token.stem))) {
-      for (const one of byStem.get(stem) ?? []) held[one] = 1;
-    }
-    return held;
-  };
-  return { number, heldBy };
+  return { number, table: () => ({ size: numbers.size, byStem }) };
+}
+
+/**
+ * Most patterns are ruled out by a word that the text does not hold; looked up once for the whole
+ * text, that keeps reading fast however many patterns there are.
+ * @returns for each number 1 where the text holds one of its words, else 0
+ */
+export function heldBy(tokens: readonly Token[], { size, byStem }: NeededTable): Uint8Array {
+  const held = new Uint8Array(size);
+  for (const stem of new Set(tokens.map((token) => token.stem))) {
+    for (const one of byStem.get(stem) ?? []) held[one] = 1;
+  }
+  return held;
 }

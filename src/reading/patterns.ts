@@ -1,15 +1,8 @@
 import type { Pattern } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon } from "./language.ts";
-import { createNeededWords, type NeededWords } from "./needed-words.ts";
-import {
-  createWords,
-  firstWords,
-  neededWords,
-  nextStems,
-  type Piece,
-  type Words,
-} from "./pattern-pieces.ts";
+import { heldBy } from "./needed-words.ts";
+import { type Entry, type PatternTable, packPatterns, unpackPattern } from "./pattern-table.ts";
 import { matchFrom } from "./walk-pattern.ts";
 
 /** A pattern found in the text: tokens `from` (inclusive) to `to` (exclusive). */
@@ -29,34 +22,8 @@ export interface PatternIndex<Owner> {
   all(text: Clauses): readonly Match<Owner>[];
   /** Longest matches first, none overlapping, in the order of the text. */
   longest(text: Clauses): readonly Match<Owner>[];
-}
-
-interface Entry<Owner> {
-  readonly owner: Owner;
-  /** Place in the file: of matches alike in everything, the first written stands. */
-  readonly order: number;
-  readonly pieces: readonly Piece[];
-  /** Numbers of the sets of words that must be there as well. */
-  readonly needs: readonly number[];
-  /** Stems of which one must follow the first word; null where that is not certain. */
-  readonly next: ReadonlySet<string> | null;
-}
-
-/** Patterns that begin with the same words and all need the same other ones. */
-interface Shelf<Owner> {
-  readonly needs: number;
-  readonly entries: Entry<Owner>[];
-}
-
-/** Shelves of one first word; what they need stands apart, close together, as it is all looked at. */
-interface Rack<Owner> {
-  readonly needs: Int32Array;
-  readonly shelves: readonly Shelf<Owner>[];
-}
-
-interface Compiled<Owner> {
-  readonly byFirst: ReadonlyMap<string, Rack<Owner>>;
-  readonly needed: NeededWords;
+  /** What they are found with, as plain data that can be kept; see `openPatternIndex`. */
+  table(): PatternTable<Owner>;
 }
 
 /** Stemmed patterns, looked up by their first word; made ready when a text is first searched. */
@@ -64,70 +31,48 @@ export function createPatternIndex<Owner>(
   lexicon: Lexicon,
   owned: Iterable<readonly [Owner, readonly Pattern[]]>,
 ): PatternIndex<Owner> {
-  let compiled: Compiled<Owner> | null = null;
-  const all = (text: Clauses): readonly Match<Owner>[] => {
-    compiled ??= compile(lexicon, owned);
-    return matchesIn(text, compiled);
+  let packed: PatternTable<Owner> | null = null;
+  return indexOf(() => {
+    packed ??= packPatterns(lexicon, owned);
+    return packed;
+  });
+}
+
+/** The index whose table this is. */
+export function openPatternIndex<Owner>(table: PatternTable<Owner>): PatternIndex<Owner> {
+  return indexOf(() => table);
+}
+
+function indexOf<Owner>(table: () => PatternTable<Owner>): PatternIndex<Owner> {
+  let unpacked: Unpacked<Owner> | null = null;
+  const all = (text: Clauses) => {
+    unpacked ??= unpacking(table());
+    return matchesIn(text, table(), unpacked);
   };
-  return { all, longest: (text) => longestOf(all(text)) };
+  return { all, longest: (text) => longestOf(all(text)), table };
 }
 
-function compile<Owner>(
-  lexicon: Lexicon,
-  owned: Iterable<readonly [Owner, readonly Pattern[]]>,
-): Compiled<Owner> {
-  const shelves = new Map<Words, Map<number, Shelf<Owner>>>();
-  const needed = createNeededWords();
-  const wordsOf = createWords(lexicon);
-  let order = 0;
-  for (const [owner, patterns] of owned) {
-    for (const pattern of patterns) {
-      const pieces = pattern.map((piece) => (piece.kind === "words" ? wordsOf(piece) : piece));
-      // The last word rules out more than the first, which is known to be there.
-      const [last = NONE, ...needs] = neededWords(pieces).map(needed.number).reverse();
-      order += 1;
-      const entry = { owner, order, pieces, needs, next: nextStems(pieces) };
-      for (const first of firstWords(pieces)) shelfOf(shelves, first, last).entries.push(entry);
-    }
-  }
-  const byFirst = new Map<string, Shelf<Owner>[]>();
-  for (const [first, itsShelves] of shelves) {
-    for (const stem of first.starts) {
-      const there = byFirst.get(stem);
-      if (there === undefined) byFirst.set(stem, [...itsShelves.values()]);
-      else there.push(...itsShelves.values());
-    }
-  }
-  const racks = [...byFirst].map(
-    ([stem, own]) =>
-      [stem, { needs: Int32Array.from(own, (one) => one.needs), shelves: own }] as const,
-  );
-  return { byFirst: new Map(racks), needed };
+/** The patterns of a table, unpacked as they are needed. */
+type Unpacked<Owner> = (order: number) => Entry<Owner> | undefined;
+
+function unpacking<Owner>(table: PatternTable<Owner>): Unpacked<Owner> {
+  const unpacked: (Entry<Owner> | undefined)[] = [];
+  return (order) => {
+    unpacked[order] ??= unpackPattern(table, order);
+    return unpacked[order];
+  };
 }
 
-/** Of a pattern that needs no words: the loader refuses them. */
-const NONE = -1;
-
-function shelfOf<Owner>(
-  shelves: Map<Words, Map<number, Shelf<Owner>>>,
-  first: Words,
-  needs: number,
-): Shelf<Owner> {
-  const itsShelves = shelves.get(first) ?? new Map<number, Shelf<Owner>>();
-  shelves.set(first, itsShelves);
-  const there = itsShelves.get(needs);
-  if (there !== undefined) return there;
-  const shelf = { needs, entries: [] };
-  itsShelves.set(needs, shelf);
-  return shelf;
-}
-
-function matchesIn<Owner>(text: Clauses, compiled: Compiled<Owner>): readonly Match<Owner>[] {
+function matchesIn<Owner>(
+  text: Clauses,
+  table: PatternTable<Owner>,
+  unpacked: Unpacked<Owner>,
+): readonly Match<Owner>[] {
   const found: Match<Owner>[] = [];
-  const held = compiled.needed.heldBy(text.tokens);
+  const held = heldBy(text.tokens, table.needed);
   const possible = new Map<string, readonly Entry<Owner>[]>();
   text.tokens.forEach((token, from) => {
-    const entries = possible.get(token.stem) ?? possibleFrom(token.stem, compiled, held);
+    const entries = possible.get(token.stem) ?? possibleFrom(token.stem, { table, unpacked, held });
     possible.set(token.stem, entries);
     const follows = text.tokens[from + 1]?.stem ?? "";
     for (const { owner, pieces, next } of entries) {
@@ -139,23 +84,39 @@ function matchesIn<Owner>(text: Clauses, compiled: Compiled<Owner>): readonly Ma
   return found;
 }
 
+interface Search<Owner> {
+  readonly table: PatternTable<Owner>;
+  readonly unpacked: Unpacked<Owner>;
+  readonly held: Uint8Array;
+}
+
 /** Patterns that may begin with this word, as far as the words of the text tell; in file order. */
-function possibleFrom<Owner>(
-  stem: string,
-  { byFirst }: Compiled<Owner>,
-  held: Uint8Array,
-): readonly Entry<Owner>[] {
+function possibleFrom<Owner>(stem: string, search: Search<Owner>): readonly Entry<Owner>[] {
   const possible: Entry<Owner>[] = [];
-  const rack = byFirst.get(stem);
-  rack?.needs.forEach((number, at) => {
-    if (held[number] !== 1) return;
-    for (const entry of rack.shelves[at]?.entries ?? []) {
-      if (entry.needs.every((one) => held[one] === 1)) possible.push(entry);
-    }
-  });
+  for (const place of search.table.byFirst.get(stem) ?? []) addPossible(place, search, possible);
   possible.sort((a, b) => a.order - b.order);
   // A pattern whose first word may be missing can stand on two shelves.
   return possible.filter((entry, at) => entry !== possible[at - 1]);
+}
+
+function addPossible<Owner>(
+  place: number,
+  { table, unpacked, held }: Search<Owner>,
+  possible: Entry<Owner>[],
+): void {
+  const { starts, numbers } = table.shelves;
+  const end = starts[place + 1] ?? 0;
+  let at = starts[place] ?? 0;
+  while (at < end) {
+    const first = at + 2;
+    const next = first + (numbers[at + 1] ?? 0);
+    const isHeld = held[numbers[at] ?? 0] === 1;
+    for (at = first; isHeld && at < next; at += 1) {
+      const entry = unpacked(numbers[at] ?? 0);
+      if (entry?.needs.every((one) => held[one] === 1)) possible.push(entry);
+    }
+    at = next;
+  }
 }
 
 /** Longest matches first, none overlapping, in the order of the text. */

@@ -2,7 +2,7 @@ import type { Phrases } from "../domain/phrases.ts";
 import type { Reader, ReaderModel, ReadingResult } from "../domain/reading.ts";
 import { chooseLanguage } from "./choose-language.ts";
 import { cutClauses } from "./clauses.ts";
-import { compileLanguage } from "./grammar.ts";
+import { compileLanguage, type Language } from "./grammar.ts";
 import { createLabelReader, isAfterwards, type LabelReader, tellsRemedy } from "./labels.ts";
 import { createKindMatcher, withNames } from "./machine-kind.ts";
 import { createNumberReader } from "./numbers.ts";
@@ -26,22 +26,37 @@ const LONGEST_LABELLED = 300;
  * @param phrases how each language says things; at least one
  */
 export function createReader(phrases: readonly Phrases[], model: ReaderModel): Reader {
-  const ready = new Map<Phrases, Labelled>();
-  const readyIn = (one: Phrases): Labelled => {
+  const languages = phrases.map((one) => {
+    return { language: one.language, open: () => compileLanguage(one) };
+  });
+  return createReaderOf(languages, model);
+}
+
+/** A language that is opened when it is first read. */
+export interface ClosedLanguage {
+  readonly language: string;
+  readonly open: () => Language;
+}
+
+/** The same of languages that may have been made ready before. */
+export function createReaderOf(languages: readonly ClosedLanguage[], model: ReaderModel): Reader {
+  const ready = new Map<ClosedLanguage, Labelled>();
+  const readyIn = (one: ClosedLanguage): Labelled => {
     const before = ready.get(one);
     if (before !== undefined) return before;
-    const language = compileLanguage(one);
-    const numbers = createNumberReader(language.lexicon, one.numbers, language.times);
+    const language = one.open();
+    const { phrases, lexicon, times } = language;
+    const numbers = createNumberReader(lexicon, phrases.numbers, times);
     const labelOf = createLabelReader(language, model);
-    const kindOf = createKindMatcher(withNames(model.machines, one.machines));
+    const kindOf = createKindMatcher(withNames(model.machines, phrases.machines));
     const labelled = { language, numbers, labelOf, kindOf };
     ready.set(one, labelled);
     return labelled;
   };
   return {
     read: (text, options) => {
-      const wanted = phrases.filter(({ language }) => options.languages.includes(language));
-      const tried = wanted.length === 0 ? phrases : wanted;
+      const wanted = languages.filter(({ language }) => options.languages.includes(language));
+      const tried = wanted.length === 0 ? languages : wanted;
       const results = tried.map((one) => readIn(text, readyIn(one), { model, options }));
       return chooseLanguage(text, results, options.languages);
     },

@@ -1,4 +1,4 @@
-import type { Sign } from "../domain/phrases.ts";
+import type { SignMeaning } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language, Marker } from "./grammar.ts";
 import type { Match } from "./patterns.ts";
@@ -31,7 +31,7 @@ export interface Scopes {
 export function findScopes(
   text: Clauses,
   language: Language,
-  signs: readonly Match<Sign>[],
+  signs: readonly Match<SignMeaning>[],
 ): Scopes {
   const found = language.markers
     .longest(text)
@@ -81,7 +81,7 @@ function isTime({ owner }: Match<Marker>): boolean {
 }
 
 /** "now" is no time word within "now and then"; "used to" within "the lamp used to come on" is. */
-function isInside(marker: Match<Marker>, sign: Match<Sign>): boolean {
+function isInside(marker: Match<Marker>, sign: Match<SignMeaning>): boolean {
   if (marker.owner.kind === "before" && !sign.owner.past) return false;
   const within = marker.from >= sign.from && marker.to <= sign.to;
   return within && sign.to - sign.from > marker.to - marker.from;

@@ -11,11 +11,11 @@ const SHORTEST = 4;
 /** From this length on two slips are allowed. */
 const TWO_SLIPS_FROM = 9;
 
-/**
- * @param words known words, folded; the first letter is trusted, as people rarely miss it.
- * @param stem words with one stem count as one word.
- */
-export function createSpelling(words: Iterable<string>, stem: (word: string) => string): Spelling {
+/** Known words by first letter and length. */
+export type WordShelves = ReadonlyMap<string, readonly string[]>;
+
+/** @param words known words, folded; the first letter is trusted, as people rarely miss it. */
+export function shelveWords(words: Iterable<string>): WordShelves {
   const shelves = new Map<string, string[]>();
   for (const word of new Set(words)) {
     if (word.length < SHORTEST) continue;
@@ -24,6 +24,11 @@ export function createSpelling(words: Iterable<string>, stem: (word: string) => 
     if (there === undefined) shelves.set(shelf, [word]);
     else there.push(word);
   }
+  return shelves;
+}
+
+/** @param stem words with one stem count as one word. */
+export function createSpelling(shelves: WordShelves, stem: (word: string) => string): Spelling {
   return { nearest: (word) => nearestOn(shelves, word, stem) };
 }
 
@@ -32,7 +37,7 @@ function shelfOf(word: string, length: number): string {
 }
 
 function nearestOn(
-  shelves: ReadonlyMap<string, readonly string[]>,
+  shelves: WordShelves,
   word: string,
   stem: (word: string) => string,
 ): string | null {

@@ -1,4 +1,4 @@
-import type { Sign } from "../domain/phrases.ts";
+import type { SignMeaning } from "../domain/phrases.ts";
 import type { Found, ReaderModel, ReadingResult, ReadOptions } from "../domain/reading.ts";
 import { type ActsTold, actsTold, vainSentences } from "./acts.ts";
 import { answerTo } from "./answers.ts";
@@ -135,7 +135,11 @@ interface SignParts {
   readonly remedy: boolean;
 }
 
-function readSigns(clauses: Clauses, matches: readonly Match<Sign>[], parts: SignParts): Signs {
+function readSigns(
+  clauses: Clauses,
+  matches: readonly Match<SignMeaning>[],
+  parts: SignParts,
+): Signs {
   const { language, model, asides, scopes, remedy } = parts;
   const mentions = findMentions(clauses, matches, { language, scopes });
   const real = mentions.filter(({ from }) => !scopes.isUnreal(from));

@@ -1,4 +1,4 @@
-import type { Sign } from "../domain/phrases.ts";
+import type { SignMeaning } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Language } from "./grammar.ts";
 import type { Match } from "./patterns.ts";
@@ -25,7 +25,7 @@ export function zerosIn(text: Clauses, language: Language): readonly Quantity[] 
  */
 export function isPlainest(
   text: Clauses,
-  matches: readonly Match<Sign>[],
+  matches: readonly Match<SignMeaning>[],
   { words }: Language,
 ): (zero: Quantity) => boolean {
   const wordsIn = ({ from, to }: Stretch): number => {

@@ -6,6 +6,8 @@ import { openKnowledgeFiles } from "../../src/commands/kept-knowledge.ts";
 import { loadCircuits } from "../../src/knowledge/circuit-files.ts";
 import { loadKnowledge } from "../../src/knowledge/load.ts";
 import { knownStates, loadPhrases } from "../../src/knowledge/phrases.ts";
+import { compileLanguage } from "../../src/reading/grammar.ts";
+import { tablesOf } from "../../src/reading/kept-language.ts";
 
 let root: string;
 beforeAll(() => {
@@ -23,15 +25,17 @@ async function fresh() {
   const knowledge = await loadKnowledge(join(root, "flows"), "usable");
   if (!knowledge.ok) throw new Error("The knowledge cannot be read.");
   const phrases = loadPhrases(root, knownStates(knowledge.value), ["es"]);
-  return { knowledge, phrases, circuits: { ok: true, value: loadCircuits(root).circuits } };
+  if (!phrases.ok) throw new Error("The phrases cannot be read.");
+  const languages = { ok: true, value: phrases.value.map((one) => tablesOf(compileLanguage(one))) };
+  return { knowledge, languages, circuits: { ok: true, value: loadCircuits(root).circuits } };
 }
 
 async function kept() {
   const files = openKnowledgeFiles(root);
   const knowledge = await files.knowledge();
   if (!knowledge.ok) throw new Error("The knowledge cannot be read.");
-  const phrases = await files.phrases(knowledge.value, ["es"]);
-  return { knowledge, phrases, circuits: await files.circuits() };
+  const languages = await files.languages(knowledge.value, ["es"]);
+  return { knowledge, languages, circuits: await files.circuits() };
 }
 
 const folder = () => join(root, ".cache", "knowledge");
@@ -41,7 +45,7 @@ describe("knowledge that is kept", { timeout: 60_000 }, () => {
     const expected = await fresh();
     expect(await kept()).toEqual(expected);
     const names = readdirSync(folder());
-    expect(names).toEqual(["circuits-ts.kept", "knowledge-ts.kept", "phrases-es-ts.kept"]);
+    expect(names).toEqual(["circuits-ts.kept", "knowledge-ts.kept", "language-es-ts.kept"]);
     expect(await kept()).toEqual(expected);
     for (const name of names) {
       const half = readFileSync(join(folder(), name));

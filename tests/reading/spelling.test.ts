@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { createSpelling } from "../../src/reading/spelling.ts";
+import { createSpelling, shelveWords } from "../../src/reading/spelling.ts";
 
 const plain = (word: string) => word.replace(/s$/, "");
 const known = ["battery", "starter", "started", "click", "clock", "alternator", "gear", "gears"];
-const spelling = createSpelling(known, plain);
+const spelling = createSpelling(shelveWords(known), plain);
 
 describe("the nearest known word", () => {
   it.each([
