@@ -102,6 +102,9 @@ export type FrequencyWord = z.infer<typeof FrequencyWord>;
 /** The observation that every call turns on: what happens when the key is turned to START. */
 export const ON_START = "on-start";
 
+/** The observation of how the starter turns the engine. */
+export const ENGINE_TURNS = "engine-turns";
+
 /** How far cranking gets; the first stage of `on-start`. `turns` = the engine turns normally. */
 export const crankingStates = [
   "nothing",

@@ -8,7 +8,7 @@ import type {
   StateReading,
   Understood,
 } from "../domain/reading.ts";
-import { ON_START } from "../domain/vocabulary.ts";
+import { ENGINE_TURNS, ON_START } from "../domain/vocabulary.ts";
 
 /** What one entry of a case file says. */
 export interface FactReading {
@@ -71,8 +71,12 @@ function readOne(key: string, value: string, tools: FactTools): FactReading {
   const label = key.replaceAll(/[-_]/g, " ");
   const options = { ...tools.options, label: tools.model.observations.has(key) ? key : label };
   const read = tools.reader.read(value, options);
-  const understood = read.understood.filter((one) => key === ON_START || !saysItRuns(one));
-  const { denied, acts, ambiguous, afterwards } = read;
+  const heard = read.understood.filter((one) => key === ON_START || !saysItRuns(one));
+  const { denied, acts, afterwards } = read;
+  const isTrial =
+    tools.options.mended === true && options.label.includes(" ") && tellsOnlyOfTurning(heard);
+  const understood = isTrial ? heard.filter((one) => one.observation !== ENGINE_TURNS) : heard;
+  const ambiguous = isTrial ? read.ambiguous.filter((one) => !isOfTurning(one)) : read.ambiguous;
   const placed = [understood, denied, acts, ambiguous, read.replaced].some((of) => of.length > 0);
   const found = { understood, denied, acts, ambiguous, afterwards };
   return { ...found, notUnderstood: placed ? [] : [`${key}: ${value}`] };
@@ -84,6 +88,22 @@ function readOne(key: string, value: string, tools: FactTools): FactReading {
  */
 function saysItRuns(one: Understood): boolean {
   return "state" in one && one.observation === ON_START && one.state === "starts";
+}
+
+/**
+ * That the engine turns, said by a technician under a name of two words and more and with nothing
+ * of how the trouble shows, tells what came of a trial: "jump lead to the block: cranks at full speed".
+ */
+function tellsOnlyOfTurning(heard: readonly Understood[]): boolean {
+  const turning = heard.filter((one) => one.observation === ENGINE_TURNS);
+  return (
+    heard.every((one) => one.observation !== ON_START) &&
+    turning.every((one) => "state" in one && one.state === "normal")
+  );
+}
+
+function isOfTurning({ options }: Ambiguous): boolean {
+  return options.some(({ observation }) => observation === ENGINE_TURNS);
 }
 
 function plainState(observation: ReaderObservation, value: string): Understood | null {

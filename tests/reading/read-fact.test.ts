@@ -42,6 +42,19 @@ describe("entries of a case file", () => {
       "recent-event=parts-replaced",
     ]));
 
+  it.each([
+    ["jump-lead-block-to-minus", "cranks at full speed", []],
+    ["switch-looped-for-the-test", "turns over well", []],
+    ["on-the-key", "turns over well, no fire", ["engine-turns=normal", "on-start=turns-no-fire"]],
+    ["engine-turns", "turns over well", ["engine-turns=normal"]],
+  ])("of a technician tell of a trial what came of it only: %s: %s", (key, value, expected) => {
+    const mended = { ...tools, options: { ...tools.options, mended: true } };
+    const { understood, ambiguous } = readFact(key, value, mended);
+    const states = understood.map((one) => `${one.observation}=${"state" in one && one.state}`);
+    expect(states.sort()).toEqual(expected);
+    expect(ambiguous).toEqual([]);
+  });
+
   it("hand back what they cannot place, and never fail", () => {
     expect(readFact("serial-number", "AB-12", tools).notUnderstood).toEqual([
       "serial-number: AB-12",
