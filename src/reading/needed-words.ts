@@ -37,15 +37,27 @@ export function createNeededWords(): NeededWords {
   return { number, table: () => ({ size: numbers.size, byStem }) };
 }
 
+/** Which of the sets some words are in. */
+export interface HeldWords {
+  /** Forgets what was looked at before, and looks at these tokens. */
+  look(tokens: readonly Token[]): void;
+  /** True where the tokens looked at hold a word of the set with this number. */
+  has(number: number): boolean;
+}
+
 /**
- * Most patterns are ruled out by a word that the text does not hold; looked up once for the whole
- * text, that keeps reading fast however many patterns there are.
- * @returns for each number 1 where the text holds one of its words, else 0
+ * Most patterns are ruled out by a word that the text does not hold; looked up once for many
+ * patterns, that keeps reading fast however many there are.
  */
-export function heldBy(tokens: readonly Token[], { size, byStem }: NeededTable): Uint8Array {
-  const held = new Uint8Array(size);
-  for (const stem of new Set(tokens.map((token) => token.stem))) {
-    for (const one of byStem.get(stem) ?? []) held[one] = 1;
-  }
-  return held;
+export function createHeldWords({ size, byStem }: NeededTable): HeldWords {
+  // The round of looking in which a set was last held, so that nothing need be wiped.
+  const rounds = new Int32Array(size);
+  let round = 0;
+  return {
+    look: (tokens) => {
+      round += 1;
+      for (const { stem } of tokens) for (const one of byStem.get(stem) ?? []) rounds[one] = round;
+    },
+    has: (number) => rounds[number] === round,
+  };
 }

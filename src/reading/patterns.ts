@@ -1,7 +1,7 @@
 import type { Pattern } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Lexicon } from "./language.ts";
-import { heldBy } from "./needed-words.ts";
+import { createHeldWords, type HeldWords } from "./needed-words.ts";
 import { type Entry, type PatternTable, packPatterns, unpackPattern } from "./pattern-table.ts";
 import { matchFrom } from "./walk-pattern.ts";
 
@@ -63,37 +63,51 @@ function unpacking<Owner>(table: PatternTable<Owner>): Unpacked<Owner> {
   };
 }
 
+/**
+ * A phrase does not run on over a comma or a full stop, so each run of words between them is looked
+ * through alone: that rules out nearly every pattern by a word that the run does not hold.
+ */
 function matchesIn<Owner>(
   text: Clauses,
   table: PatternTable<Owner>,
   unpacked: Unpacked<Owner>,
 ): readonly Match<Owner>[] {
+  const { tokens } = text;
   const found: Match<Owner>[] = [];
-  const held = heldBy(text.tokens, table.needed);
-  const possible = new Map<string, readonly Entry<Owner>[]>();
-  text.tokens.forEach((token, from) => {
-    const entries = possible.get(token.stem) ?? possibleFrom(token.stem, { table, unpacked, held });
-    possible.set(token.stem, entries);
-    const follows = text.tokens[from + 1]?.stem ?? "";
-    for (const { owner, pieces, next } of entries) {
-      if (next !== null && !next.has(follows)) continue;
-      const end = matchFrom(text, pieces, from);
-      if (end !== null) found.push({ owner, from, ...end });
+  const held = createHeldWords(table.needed);
+  let end = 0;
+  for (let from = 0; from < tokens.length; from += 1) {
+    if (from === end) {
+      end = runEnd(text, from);
+      held.look(tokens.slice(from, end));
     }
-  });
+    const follows = tokens[from + 1]?.stem ?? "";
+    for (const entry of possibleFrom(tokens[from]?.stem ?? "", { table, unpacked, held })) {
+      if (entry.next !== null && !entry.next.has(follows)) continue;
+      const match = matchFrom(text, entry.pieces, from);
+      if (match !== null) found.push({ owner: entry.owner, from, ...match });
+    }
+  }
   return found;
+}
+
+function runEnd(text: Clauses, from: number): number {
+  let end = from + 1;
+  while (end < text.tokens.length && text.joined(end)) end += 1;
+  return end;
 }
 
 interface Search<Owner> {
   readonly table: PatternTable<Owner>;
   readonly unpacked: Unpacked<Owner>;
-  readonly held: Uint8Array;
+  readonly held: HeldWords;
 }
 
-/** Patterns that may begin with this word, as far as the words of the text tell; in file order. */
+/** Patterns that may begin with this word, as far as the words around it tell; in file order. */
 function possibleFrom<Owner>(stem: string, search: Search<Owner>): readonly Entry<Owner>[] {
   const possible: Entry<Owner>[] = [];
   for (const place of search.table.byFirst.get(stem) ?? []) addPossible(place, search, possible);
+  if (possible.length < 2) return possible;
   possible.sort((a, b) => a.order - b.order);
   // A pattern whose first word may be missing can stand on two shelves.
   return possible.filter((entry, at) => entry !== possible[at - 1]);
@@ -110,10 +124,10 @@ function addPossible<Owner>(
   while (at < end) {
     const first = at + 2;
     const next = first + (numbers[at + 1] ?? 0);
-    const isHeld = held[numbers[at] ?? 0] === 1;
+    const isHeld = held.has(numbers[at] ?? 0);
     for (at = first; isHeld && at < next; at += 1) {
       const entry = unpacked(numbers[at] ?? 0);
-      if (entry?.needs.every((one) => held[one] === 1)) possible.push(entry);
+      if (entry?.needs.every(held.has)) possible.push(entry);
     }
     at = next;
   }

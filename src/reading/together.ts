@@ -1,4 +1,4 @@
-import type { Together } from "../domain/phrases.ts";
+import type { SignRef, Together } from "../domain/phrases.ts";
 import type { Clauses } from "./clauses.ts";
 import type { Mention } from "./mentions.ts";
 
@@ -23,7 +23,9 @@ export function joinMentions(
 ): readonly Joint[] {
   const joints: Joint[] = [];
   for (const rule of rules) {
+    const [wanted] = rule.signs;
     mentions.forEach((first, index) => {
+      if (wanted === undefined || !isAs(first, wanted)) return;
       const joint = jointAt(text, rule, {
         first,
         near: mentions.slice(Math.max(0, index - MENTIONS_APART), index + MENTIONS_APART + 1),
@@ -42,8 +44,7 @@ function jointAt(
   const chosen: Mention[] = [];
   for (const [place, wanted] of rule.signs.entries()) {
     const fits = (mention: Mention): boolean =>
-      mention.sign.id === wanted.sign &&
-      mention.denied === wanted.denied &&
+      isAs(mention, wanted) &&
       !chosen.includes(mention) &&
       belongTogether(text, { one: first, other: mention, apart: rule.oneSentence ? 0 : 1 });
     const found = place === 0 ? [first].find(fits) : near.find(fits);
@@ -52,6 +53,10 @@ function jointAt(
   }
   const settled = chosen.filter((mention) => rule.settles.includes(mention.sign.id));
   return { rule, mentions: chosen, settled: new Set(settled) };
+}
+
+function isAs({ sign, denied }: Mention, wanted: SignRef): boolean {
+  return sign.id === wanted.sign && denied === wanted.denied;
 }
 
 interface Pair {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createNeededWords, heldBy } from "../../src/reading/needed-words.ts";
+import { createHeldWords, createNeededWords } from "../../src/reading/needed-words.ts";
 
 const token = (stem: string) => ({
   ...{ text: stem, stem, number: false, from: 0, to: stem.length },
@@ -18,8 +18,12 @@ describe("words of which a text must hold one", () => {
     const needed = createNeededWords();
     const sounds = needed.number(new Set(["click", "clunk"]));
     const lights = needed.number(new Set(["light"]));
-    const held = heldBy([token("one"), token("clunk")], needed.table());
-    expect([held[sounds], held[lights]]).toEqual([1, 0]);
-    expect([...heldBy([], needed.table())]).toEqual([0, 0]);
+    const held = createHeldWords(needed.table());
+    held.look([token("one"), token("clunk")]);
+    expect([held.has(sounds), held.has(lights)]).toEqual([true, false]);
+    held.look([token("light")]);
+    expect([held.has(sounds), held.has(lights)]).toEqual([false, true]);
+    held.look([]);
+    expect([held.has(sounds), held.has(lights)]).toEqual([false, false]);
   });
 });
