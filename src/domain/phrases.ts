@@ -130,6 +130,10 @@ export interface Grammar {
   readonly secondHandAll: readonly Pattern[];
   /** Comparisons and mere thoughts: what follows in the clause is not a fact. */
   readonly unreal: readonly Pattern[];
+  /** Another machine, a question, a plan: what follows up to a comma or to `here` is no fact. */
+  readonly elsewhere: readonly Pattern[];
+  /** Words that lead back to the machine and its state: "but", "this one". */
+  readonly here: readonly Pattern[];
   readonly hedges: readonly { readonly strength: number; readonly say: readonly Pattern[] }[];
 }
 

@@ -24,6 +24,8 @@ export function grammarOf(bench: Bench, file: PhrasesFile["grammar"]): Grammar {
     secondHand: patterns(bench, file["second-hand"], at("second-hand")),
     secondHandAll: patterns(bench, file["second-hand-all"], at("second-hand-all")),
     unreal: patterns(bench, file.unreal, at("unreal")),
+    elsewhere: patterns(bench, file.elsewhere ?? [], at("elsewhere")),
+    here: patterns(bench, file.here ?? [], at("here")),
     hedges: file.hedges.map((hedge, index) => ({
       strength: hedge.strength,
       say: patterns(bench, hedge.say, ["grammar", "hedges", index, "say"]),

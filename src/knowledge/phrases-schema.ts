@@ -50,6 +50,9 @@ const grammar = z.strictObject({
   "second-hand": phrases,
   "second-hand-all": phrases,
   unreal: phrases,
+  /** Another machine, a question, a plan: what follows up to a comma or to `here` is no fact. */
+  elsewhere: phrases.optional(),
+  here: phrases.optional(),
   hedges: z.array(z.strictObject({ strength: share, say: phrases })),
 });
 

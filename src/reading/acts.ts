@@ -19,6 +19,8 @@ export interface ActWords {
   readonly mentions: readonly Mention[];
   /** Parts that were replaced. */
   readonly replaced: readonly Match<Aside>[];
+  /** True for words of a plan, a question or another machine. */
+  readonly isUnreal: (token: number) => boolean;
   /** True where the text tells what put the machine right: then what was done cured it. */
   readonly remedy: boolean;
 }
@@ -78,11 +80,11 @@ function mentionsNear(
   return near;
 }
 
-function thingsDone(text: Clauses, { language, replaced }: ActWords): readonly Done[] {
+function thingsDone(text: Clauses, { language, replaced, isUnreal }: ActWords): readonly Done[] {
   const matches = language.acts.longest(text);
   const denied = denials(text, matches, language.words);
   const acts = matches
-    .filter((_, index) => denied[index] !== true)
+    .filter(({ from }, index) => denied[index] !== true && !isUnreal(from))
     .map(({ owner, from, to }): Done => ({ act: owner, isRepair: false, from, to }));
   const repairs = replaced.flatMap(({ owner, from, to }): Done[] => {
     const act = language.phrases.repairs.get(owner.id);

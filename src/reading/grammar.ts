@@ -3,7 +3,8 @@ import { createLexicon, type Lexicon } from "./language.ts";
 import { createPatternIndex, type PatternIndex } from "./patterns.ts";
 
 export type Marker =
-  | { readonly kind: "now" | "before" | "second-hand" | "second-hand-all" | "unreal" }
+  | { readonly kind: "now" | "before" | "second-hand" | "second-hand-all" }
+  | { readonly kind: "unreal" | "elsewhere" | "here" }
   | { readonly kind: "hedge"; readonly strength: number };
 
 /** Something named in the message beside what is wrong. */
@@ -102,6 +103,8 @@ export function compileLanguage(phrases: Phrases): Language {
       [{ kind: "second-hand" }, grammar.secondHand],
       [{ kind: "second-hand-all" }, grammar.secondHandAll],
       [{ kind: "unreal" }, grammar.unreal],
+      [{ kind: "elsewhere" }, grammar.elsewhere],
+      [{ kind: "here" }, grammar.here],
       ...grammar.hedges.map(
         ({ strength, say }) => [{ kind: "hedge" as const, strength }, say] as const,
       ),

@@ -185,6 +185,8 @@ function patternWords(phrases: Phrases): readonly string[] {
     ...grammar.secondHand,
     ...grammar.secondHandAll,
     ...grammar.unreal,
+    ...grammar.elsewhere,
+    ...grammar.here,
     ...grammar.hedges.flatMap((hedge) => hedge.say),
     ...phrases.numbers.times.flatMap((time) => time.say),
     ...phrases.numbers.zeros.flatMap((zero) => zero.say),

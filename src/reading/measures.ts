@@ -93,7 +93,7 @@ const LARGEST_COUNT = 9;
 
 /** "battery 2 rests 10.4 V": without the numbers of things. */
 function withoutCounts(text: Clauses, quantities: readonly Quantity[]): readonly Quantity[] {
-  const readings = quantities.filter(({ unit }) => unit !== null);
+  const readings = quantities.filter(({ unit, decimal }) => unit !== null || decimal);
   const sentences = new Set(readings.map(({ from }) => text.sentences[from]));
   return quantities.filter(
     ({ unit, decimal, value, from }) =>

@@ -40,6 +40,8 @@ function isDenied<Owner>(
   words: GrammarWords,
 ): boolean {
   const clause = text.clauses[match.from];
+  // "not my fault it stopped": a phrase that begins with its own subject is out of reach.
+  if (opensAnew(text, match.from, words)) return false;
   const limit = Math.max(0, match.from - REACH);
   for (let at = match.from - 1; at >= limit && text.clauses[at] === clause; at -= 1) {
     const stem = text.tokens[at]?.stem ?? "";
@@ -53,6 +55,11 @@ function isDenied<Owner>(
     if (words.stop.has(stem) && !perceived) return false;
   }
   return false;
+}
+
+function opensAnew(text: Clauses, at: number, words: GrammarWords): boolean {
+  const perceived = words.perceive.has(text.tokens[at - 1]?.stem ?? "");
+  return words.stop.has(text.tokens[at]?.stem ?? "") && !perceived;
 }
 
 /** "smoke: none", "rodents suspected, none found": at most so many words later. */

@@ -17,7 +17,7 @@ export interface Scope {
 /** Markers found in the text, and the scope of each clause, by clause number. */
 export interface Scopes {
   of(token: number): Scope;
-  /** True where the token stands after "as if" in its clause. */
+  /** True after "as if" in its clause, and where another machine, a question or a plan is told. */
   isUnreal(token: number): boolean;
   /** Tokens that belong to a marker. */
   readonly marked: ReadonlySet<number>;
@@ -26,6 +26,7 @@ export interface Scopes {
 /**
  * Time words hold from their clause to the end of the sentence or to the next time word; hedges
  * hold in their clause, "as if" for the rest of it;
+ * another machine, a question or a plan to the next comma or to "this one", "but";
  * "my son says" holds in its sentence, "I'm asking for …" everywhere.
  */
 export function findScopes(
@@ -40,7 +41,6 @@ export function findScopes(
   const hedge = new Map<number, number>();
   const others = new Set<number>();
   const marked = new Set<number>();
-  const unreal = new Map<number, number>();
   let everywhere = false;
   for (const { owner, from, to } of found) {
     const clause = text.clauses[from] ?? 0;
@@ -51,10 +51,6 @@ export function findScopes(
     else if (owner.kind === "before") when.set(clause, when.get(clause) ?? "before");
     else if (owner.kind === "second-hand") others.add(text.sentences[from] ?? 0);
     else if (owner.kind === "second-hand-all") everywhere = true;
-    else {
-      const opened = text.clauses[to - 1] ?? clause;
-      unreal.set(opened, Math.min(unreal.get(opened) ?? from, from));
-    }
   }
   const spread = spreadTimes(text, when);
   const of = (token: number): Scope => {
@@ -66,9 +62,23 @@ export function findScopes(
       source: told ? "other" : "self",
     };
   };
-  const isUnreal = (token: number): boolean =>
-    token >= (unreal.get(text.clauses[token] ?? 0) ?? Number.POSITIVE_INFINITY);
-  return { of, isUnreal, marked };
+  const unreal = unrealTokens(text, found);
+  return { of, isUnreal: (token) => unreal[token] === true, marked };
+}
+
+/** Tokens from a marker on that tell nothing of the machine as it stands. */
+function unrealTokens(text: Clauses, found: readonly Match<Marker>[]): readonly boolean[] {
+  const beginning = new Map(found.map((marker) => [marker.from, marker] as const));
+  let inClause = -1;
+  let elsewhere = false;
+  return text.tokens.map((token, at) => {
+    const marker = beginning.get(at);
+    if (marker?.owner.kind === "unreal") inClause = text.clauses[marker.to - 1] ?? 0;
+    if (token.gap !== "none" || marker?.owner.kind === "here") elsewhere = false;
+    if (marker?.owner.kind === "elsewhere") elsewhere = true;
+    // A marker may begin in the clause before the one it opens.
+    return elsewhere || (text.clauses[at] ?? 0) <= inClause;
+  });
 }
 
 /** "not sure if" ends in the word that opens the clause it doubts. */

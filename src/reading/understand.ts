@@ -56,10 +56,12 @@ export function understand(
 ): ReadingResult {
   const tokens = language.lexicon.tokens(tokenise(text));
   const clauses = cutClauses(tokens, language.words);
-  const asides = findAsides(clauses, language);
   const matches = signMatches(clauses, language);
   const scopes = findScopes(clauses, language, matches);
-  const told = numbers.quantities(clauses, options.now ?? null);
+  const asides = findAsides(clauses, language, scopes);
+  const told = numbers
+    .quantities(clauses, options.now ?? null)
+    .filter(({ from }) => !scopes.isUnreal(from));
   const quantities = [
     ...told,
     ...zerosIn(clauses, language).filter(isPlainest(clauses, matches, language)),
@@ -143,7 +145,13 @@ function readSigns(
   const { language, model, asides, scopes, remedy } = parts;
   const mentions = findMentions(clauses, matches, { language, scopes });
   const real = mentions.filter(({ from }) => !scopes.isUnreal(from));
-  const done = actsTold(clauses, { language, mentions: real, replaced: asides.replaced, remedy });
+  const done = actsTold(clauses, {
+    language,
+    mentions: real,
+    replaced: asides.replaced,
+    isUnreal: scopes.isUnreal,
+    remedy,
+  });
   const told = real.filter((mention) => !done.spoken.has(mention));
   const joints = joinMentions(clauses, told, language.phrases.together);
   const taken = coverage(clauses, mentions);

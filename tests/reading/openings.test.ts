@@ -8,6 +8,9 @@ const PRECISION = 0.95;
 const RECALL = 0.75;
 
 describe("reading first messages", () => {
+  // Made ready before the tests, as that takes longer than any of them.
+  reader.read("it clicks", { languages: ["en"] });
+
   it.each(["written-on", "held-out"])("finds what the openings %s state", (name) => {
     const score = scoreOpenings(reader, loadOpenings(name), "en");
     expect(score.precision, score.wrong.join("\n")).toBeGreaterThanOrEqual(PRECISION);

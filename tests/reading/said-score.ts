@@ -80,14 +80,19 @@ function distinct(readings: readonly Understood[]): readonly Understood[] {
   return [...new Map(readings.map((one) => [nameOf(one), one] as const)).values()];
 }
 
-function nameOf(reading: Understood): string {
+/** `observation=state`, `observation=12.1`. */
+export function nameOf(reading: Understood): string {
   return `${reading.observation}=${"state" in reading ? reading.state : reading.value}`;
 }
 
 function isMeant(reading: Understood, meant: readonly string[]): boolean {
-  if (meant.some((one) => says(reading, one))) return true;
+  return meant.some((one) => says(reading, one)) || followsFrom(nameOf(reading), meant);
+}
+
+/** True where a reading goes without saying beside one of those that were meant. */
+export function followsFrom(name: string, meant: readonly string[]): boolean {
   return Object.entries(follows).some(
-    ([said, also]) => also.includes(nameOf(reading)) && meant.some((one) => one.startsWith(said)),
+    ([said, also]) => also.includes(name) && meant.some((one) => one.startsWith(said)),
   );
 }
 
