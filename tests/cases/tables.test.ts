@@ -3,12 +3,10 @@ import { describe, expect, it } from "vitest";
 import type { CaseFigures } from "../../src/cases/case-figures.ts";
 import { caseTable, rateTable } from "../../src/cases/tables.ts";
 import { sharesOf } from "../../src/diagnosis/hypotheses.ts";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
 import { csvText } from "../../src/paper/csv.ts";
+import { shippedKnowledge } from "../helpers/shipped.ts";
 
-const loaded = await loadKnowledge("flows");
-if (!loaded.ok) throw new Error("the knowledge does not load");
-const knowledge = loaded.value;
+const knowledge = await shippedKnowledge();
 
 /** The rows of a file as an independent reader takes them, by the names in its first row. */
 function readBack(rows: ReturnType<typeof caseTable>): Record<string, string>[] {

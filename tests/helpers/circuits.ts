@@ -7,9 +7,9 @@ import { STATES } from "../../src/circuit/observe.ts";
 import { type StandingBank, standBank } from "../../src/circuit/standing-bank.ts";
 import type { CircuitAct, CircuitNetwork } from "../../src/domain/circuit.ts";
 import type { CircuitEvidence, JointLikelihood } from "../../src/domain/joint-likelihood.ts";
-import { loadCircuits } from "../../src/knowledge/circuit-files.ts";
+import { loadShippedCircuits } from "./shipped.ts";
 
-const { circuits: all } = loadCircuits(process.cwd());
+const all = await loadShippedCircuits();
 
 /** Every circuit that ships. */
 export const shippedCircuits: ReadonlyMap<string, CircuitNetwork> = all;

@@ -1,24 +1,13 @@
 import type { Phrases } from "../../src/domain/phrases.ts";
 import type { Reader, ReadingResult, ReadOptions } from "../../src/domain/reading.ts";
-import { loadPhrases } from "../../src/knowledge/phrases.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { coreModel } from "./core-model.ts";
+import { shippedPhrases, shippedReader } from "./shipped.ts";
 
 export const model = coreModel();
 
-const loaded = loadPhrases(".", null);
-if (!loaded.ok) throw new Error(loaded.problems.map((problem) => problem.says).join("\n"));
+export const english: Phrases = await shippedPhrases("en");
 
-export const allPhrases: readonly Phrases[] = loaded.value;
-export const english: Phrases = englishOf(allPhrases);
-
-function englishOf(all: readonly Phrases[]): Phrases {
-  const found = all.find((one) => one.language === "en");
-  if (found === undefined) throw new Error("there are no English phrases");
-  return found;
-}
-
-export const reader: Reader = createReader([english], model);
+export const reader: Reader = await shippedReader(model, "en");
 
 export function read(text: string, options: Partial<ReadOptions> = {}): ReadingResult {
   return reader.read(text, { languages: ["en"], ...options });

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { createReader } from "../../src/reading/reader.ts";
-import { english, model, says } from "../helpers/english-reader.ts";
+import { reader, says } from "../helpers/english-reader.ts";
 
-const reader = createReader([english], model);
 const acts = (text: string) =>
   reader
     .read(text, { languages: ["en"] })

@@ -1,12 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { loadPhrases } from "../../src/knowledge/phrases.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { coreModel } from "../helpers/core-model.ts";
+import { shippedReader } from "../helpers/shipped.ts";
 
-const loaded = loadPhrases(".", null);
-const spanish = loaded.ok ? loaded.value.find(({ language }) => language === "es") : undefined;
-if (spanish === undefined) throw new Error("there are no Spanish phrases");
-const reader = createReader([spanish], coreModel());
+const reader = await shippedReader(coreModel(), "es");
 
 const flagsOf = (text: string): string[] => [
   ...new Set(reader.read(text, { languages: ["es"] }).redFlags.map(({ id }) => id)),

@@ -2,9 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { z } from "zod";
-import { createReader } from "../../src/reading/reader.ts";
 import { coreModel } from "../helpers/core-model.ts";
-import { allPhrases } from "../helpers/english-reader.ts";
+import { shippedPhrases, shippedReader } from "../helpers/shipped.ts";
 
 const Told = z.strictObject({
   dangers: z.record(z.string(), z.array(z.string()).min(1)),
@@ -14,7 +13,7 @@ const told = z
   .record(z.enum(["en", "de"]), Told)
   .parse(parse(readFileSync("tests/reading/dangers.yaml", "utf8")));
 
-const reader = createReader(allPhrases, coreModel());
+const reader = await shippedReader(coreModel(), "en", "de", "es");
 const flagsIn = (language: string, text: string): string[] =>
   reader.read(text, { languages: [language] }).redFlags.map(({ id }) => id);
 
@@ -31,9 +30,9 @@ describe.each(Object.entries(told))("dangers told in %s", (language, { dangers, 
     expect(alarms).toEqual([]);
   });
 
-  it("every red flag has its wordings", () => {
-    const phrases = allPhrases.find((one) => one.language === language);
-    const known = [...(phrases?.redFlags.keys() ?? [])].filter((id) => id !== "none");
+  it("every red flag has its wordings", async () => {
+    const phrases = await shippedPhrases(language);
+    const known = [...phrases.redFlags.keys()].filter((id) => id !== "none");
     expect(Object.keys(dangers).sort()).toEqual(known.sort());
   });
 });

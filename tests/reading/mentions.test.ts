@@ -1,12 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
-import { english } from "../helpers/english-reader.ts";
+import { shippedKnowledge, shippedReader } from "../helpers/shipped.ts";
 
-const loaded = await loadKnowledge("flows", "usable");
-if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
-const reader = createReader([english], readerModel(loaded.value));
+const reader = await shippedReader(readerModel(await shippedKnowledge()), "en");
 const read = (text: string) => reader.read(text, { languages: ["en"] });
 
 const told = (text: string) => {

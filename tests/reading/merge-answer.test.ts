@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { createReader } from "../../src/reading/reader.ts";
-import { allPhrases, model } from "../helpers/english-reader.ts";
+import { model } from "../helpers/english-reader.ts";
+import { shippedReader } from "../helpers/shipped.ts";
 
-const reader = createReader(allPhrases, model);
+const reader = await shippedReader(model, "en", "de", "es");
 const answered = (text: string, language = "en") =>
   reader
     .read(text, { languages: [language], expecting: { observation: "on-start" } })

@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { createReader } from "../../src/reading/reader.ts";
 import { coreModel } from "../helpers/core-model.ts";
-import { allPhrases } from "../helpers/english-reader.ts";
+import { shippedReader } from "../helpers/shipped.ts";
 
-const reader = createReader(allPhrases, coreModel());
+const reader = await shippedReader(coreModel(), "en", "de", "es");
 const read = (language: string, text: string) =>
   reader.read(text, { languages: [language], now: Date.UTC(2026, 2, 20) });
 const says = (language: string, text: string) =>

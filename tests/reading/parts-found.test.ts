@@ -3,10 +3,8 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { z } from "zod";
 import type { ReadingResult } from "../../src/domain/reading.ts";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
-import { allPhrases } from "../helpers/english-reader.ts";
+import { shippedKnowledge, shippedReader } from "../helpers/shipped.ts";
 
 const claims = z.array(z.string()).default([]);
 const Sentences = z.array(
@@ -16,9 +14,7 @@ const Sentences = z.array(
 /** Said with any work on a part; neither asked for nor wrong. */
 const ALWAYS = new Set(["recent-event=parts-replaced", "on-start=starts"]);
 
-const loaded = await loadKnowledge("flows", "usable");
-if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
-const reader = createReader(allPhrases, readerModel(loaded.value));
+const reader = await shippedReader(readerModel(await shippedKnowledge()), "en", "de", "es");
 
 describe.each(["es", "de"])("parts that somebody looked at, in %s", (language) => {
   const file = new URL(`./parts/${language}.yaml`, import.meta.url);

@@ -1,12 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
-import { allPhrases } from "../helpers/english-reader.ts";
+import { shippedKnowledge, shippedReader } from "../helpers/shipped.ts";
 
-const loaded = await loadKnowledge("flows", "usable");
-if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
-const reader = createReader(allPhrases, readerModel(loaded.value));
+const reader = await shippedReader(readerModel(await shippedKnowledge()), "en", "de", "es");
 const acts = (label: string, text: string, mended = true, language = "en") => {
   const read = reader.read(text, { languages: [language], label, mended });
   return {

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
-import { createReader } from "../../src/reading/reader.ts";
 import { readerModel } from "../../src/reading/reader-model.ts";
-import { english } from "../helpers/english-reader.ts";
+import { shippedKnowledge, shippedReader } from "../helpers/shipped.ts";
 import { scoreSaid } from "./said-score.ts";
 
 /**
@@ -18,9 +16,7 @@ const files = [
 ] as const;
 
 describe("what operators and technicians really type", async () => {
-  const loaded = await loadKnowledge("flows", "usable");
-  if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
-  const reader = createReader([english], readerModel(loaded.value));
+  const reader = await shippedReader(readerModel(await shippedKnowledge()), "en");
   // Made ready before the tests, as that takes longer than any of them.
   reader.read("it clicks", { languages: ["en"] });
 
