@@ -14,6 +14,9 @@ export interface KnownMachine {
 /** What came of looking at a photo; `not-checked`: it could not be opened here. */
 export type PhotoFound = "fine" | "dark" | "blurred" | "tiny" | "not-checked";
 
+/** The states that ambiguous words may mean; two or more. */
+export type Meanings = readonly { readonly observation: string; readonly state: string }[];
+
 /** What a question in the chat is about. */
 export type Asking =
   | { readonly about: "safety" }
@@ -40,11 +43,8 @@ export type Asking =
   | { readonly about: "where"; readonly phone?: boolean }
   | { readonly about: "phone" }
   | { readonly about: "plate" }
-  /** Ambiguous words: which of these was meant? */
-  | {
-      readonly about: "meaning";
-      readonly options: readonly { readonly observation: string; readonly state: string }[];
-    }
+  /** Ambiguous words: which of these was meant? `check`: all of them answer its question. */
+  | { readonly about: "meaning"; readonly options: Meanings; readonly check?: string }
   | { readonly about: "remedy"; readonly remedy: string }
   /** What it was, and whether it ran and restarted afterwards. */
   | { readonly about: "cause" }
@@ -88,7 +88,8 @@ export type CaseHappening =
       /** Set where it is a machine of the person's own list. */
       readonly profile?: string;
     }
-  | { readonly type: "words.said"; readonly text: string }
+  /** `unclear`: what they may mean, where another question has to come before that one. */
+  | { readonly type: "words.said"; readonly text: string; readonly unclear?: Meanings }
   | { readonly type: "safety.answered"; readonly clear: boolean }
   | { readonly type: "flag.raised"; readonly flag: string }
   | { readonly type: "flag.seen"; readonly flag: string }

@@ -1,4 +1,4 @@
-import type { Asking, CaseEvent, ConfirmedHow, End, PhotoFound } from "./case-events.ts";
+import type { Asking, CaseEvent, ConfirmedHow, End, Meanings, PhotoFound } from "./case-events.ts";
 import type { FileRef, Line } from "./effects.ts";
 import type { ActDone, Evidence, MachineFacts, Report, Situation } from "./evidence.ts";
 import type { CounterPrompt, Payer } from "./shop-happenings.ts";
@@ -28,22 +28,20 @@ export interface HistoryLine {
   readonly type: CaseEvent["type"];
 }
 
+/** Somebody a case speaks to, and in which language. */
+interface Contact {
+  readonly id: string;
+  readonly name: string;
+  readonly chat: string;
+  readonly language: string;
+}
+
 /** What the events of a case add up to. */
 export interface CaseState {
   readonly id: string;
   readonly opened: { readonly at: number; readonly knowledge: string; readonly seed: number };
-  readonly operator: {
-    readonly id: string;
-    readonly name: string;
-    readonly chat: string;
-    readonly language: string;
-  };
-  readonly technician: {
-    readonly id: string;
-    readonly name: string;
-    readonly chat: string;
-    readonly language: string;
-  } | null;
+  readonly operator: Contact;
+  readonly technician: Contact | null;
   /** The last long message's language and how many in a row were in it; null: none yet. */
   readonly wrote: { readonly language: string; readonly messages: number } | null;
   /** Languages in which the operator was offered to go on. */
@@ -52,6 +50,8 @@ export interface CaseState {
   /** Which machine of the operator's own list it is; null: none that is known yet. */
   readonly profile: string | null;
   readonly words: readonly string[];
+  /** What those words may mean, where that could not be asked yet. */
+  readonly unclear: Meanings | null;
   readonly safety: "unasked" | "clear" | "not-clear";
   readonly flags: readonly {
     readonly flag: string;
@@ -78,10 +78,7 @@ export interface CaseState {
   readonly passed: readonly string[];
   /** Everything that was asked so far, in order. */
   readonly askedEver: readonly { readonly asking: Asking; readonly to: Performer }[];
-  readonly open: {
-    readonly operator: OpenQuestion | null;
-    readonly technician: OpenQuestion | null;
-  };
+  readonly open: Readonly<Record<Performer, OpenQuestion | null>>;
   /** How many more questions the operator was last told of; null: nothing was said. */
   readonly aboutMore: number | null;
   /** Counts the questions asked; a button made for an older one is stale. */
@@ -196,6 +193,7 @@ export const emptyState = (id: string): CaseState => ({
   machine: {},
   profile: null,
   words: [],
+  unclear: null,
   safety: "unasked",
   flags: [],
   has: null,

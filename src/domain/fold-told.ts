@@ -55,7 +55,11 @@ export function applyTold(state: CaseState, event: Told): CaseState {
       });
     }
     case "words.said":
-      return { ...state, words: [...state.words, event.text] };
+      return {
+        ...state,
+        words: [...state.words, event.text],
+        unclear: event.unclear ?? state.unclear,
+      };
     case "safety.answered":
       return answered("safety", { safety: event.clear ? "clear" : "not-clear" });
     case "flag.raised":

@@ -9,6 +9,8 @@ import { exactly, list, text, whole } from "./exactly.ts";
 const about = <A extends Asking["about"], S extends z.ZodRawShape>(what: A, shape: S) =>
   z.object({ about: z.literal(what), ...shape });
 
+const meanings = list(z.object({ observation: text, state: text }));
+
 const asking = exactly<Asking>()(
   z.discriminatedUnion("about", [
     about("safety", {}),
@@ -27,7 +29,7 @@ const asking = exactly<Asking>()(
     about("where", { phone: z.boolean().exactOptional() }),
     about("phone", {}),
     about("plate", {}),
-    about("meaning", { options: list(z.object({ observation: text, state: text })) }),
+    about("meaning", { options: meanings, check: text.exactOptional() }),
     about("remedy", { remedy: text }),
     about("cause", {}),
     about("cause-words", {}),
@@ -109,7 +111,7 @@ export const caseEvent = exactly<CaseEvent>()(
   z.discriminatedUnion("type", [
     event("case.opened", { operator: text, ...contact, knowledge: text, seed: whole }),
     event("machine.described", { facts: someMachineFacts, profile: text.exactOptional() }),
-    event("words.said", { text }),
+    event("words.said", { text, unclear: meanings.exactOptional() }),
     event("safety.answered", { clear: z.boolean() }),
     event("flag.raised", { flag: text }),
     event("flag.seen", { flag: text }),

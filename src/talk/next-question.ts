@@ -1,5 +1,5 @@
 import { chanceHolds } from "../diagnosis/machine-condition.ts";
-import type { Asking } from "../domain/case-events.ts";
+import type { Asking, Meanings } from "../domain/case-events.ts";
 import { askingKey, type CaseState } from "../domain/case-state.ts";
 import type { MachineFacts } from "../domain/evidence.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
@@ -105,9 +105,29 @@ const wantsPhoto = (state: CaseState) =>
   state.files.every((file) => file.file.kind !== "photo") &&
   !photoAsked(state);
 
+/** Neither asked about yet nor settled by an answer since. */
+export function isMeaningOpen(options: Meanings, state: CaseState): boolean {
+  const isKnown = options.some(({ observation }) => everTold(state, observation));
+  return !isKnown && !wasAsked(state, askingKey({ about: "meaning", options }));
+}
+
+/** Which of them was meant; meanings of one thing are asked about in that thing's own words. */
+export function meaningQuestion(options: Meanings, state: CaseState, knowledge: Knowledge): Asking {
+  const [observation, ...others] = new Set(options.map((option) => option.observation));
+  const isOne = observation !== undefined && others.length === 0;
+  const check = isOne
+    ? operatorCheckFor(knowledge, observation, toldMachine(state, knowledge))
+    : null;
+  return { about: "meaning", options, ...(check === null ? {} : { check }) };
+}
+
 /** The facts that everything else hangs on, in the order in which they are asked. */
 function opening(state: CaseState, desk: Desk): Asking | null {
   if (!isSafetyAsked(state)) return { about: "safety" };
+  const { unclear } = state;
+  if (unclear !== null && isMeaningOpen(unclear, state)) {
+    return meaningQuestion(unclear, state, desk.knowledge);
+  }
   if (state.machine.kind === undefined && !passed(state, "kind")) {
     return whichMachine(state, desk);
   }

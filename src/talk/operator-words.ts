@@ -8,11 +8,11 @@ import { operatorReporter } from "./answer.ts";
 import { type Decision, line, nothingToDo, phrase, together } from "./decision.ts";
 import type { Desk } from "./desk.ts";
 import { badlySpelt, leftOut, missed, passOpen } from "./missed.ts";
-import { isSafetyAsked } from "./next-question.ts";
+import { isSafetyAsked, meaningQuestion } from "./next-question.ts";
 import { answer, type Given, goOn, menuAct, resume } from "./operator-press.ts";
 import { ask, proceed } from "./proceed.ts";
 import { isWritten } from "./spoken-answer.ts";
-import { ambiguousQuestion, matchTyped } from "./typed.ts";
+import { matchTyped, unclearIn } from "./typed.ts";
 import { typedWay } from "./typed-way.ts";
 import { dangers, factsIn, notedLines, reportWords } from "./understand.ts";
 
@@ -86,7 +86,10 @@ function heardIn(
   const reporter = isPassedOn ? "second-hand" : operatorReporter(state);
   const facts =
     heard.reading === null ? [] : factsIn(heard.reading, { state, knowledge, reporter });
-  return [{ type: "words.said", text }, ...typedFact(state, text), ...facts];
+  const isEarly = heard.reading !== null && !isSafetyAsked(state);
+  const unclear = isEarly ? unclearIn(heard.reading, state) : null;
+  const said = { type: "words.said", text, ...(unclear === null ? {} : { unclear }) } as const;
+  return [said, ...typedFact(state, text), ...facts];
 }
 
 /** While a red flag stands: the danger is over, a person is wanted, or it is only kept. */
@@ -134,11 +137,12 @@ export function words(state: CaseState, text: string, given: Given): Decision {
   const [said, ...facts] = heardIn(state, text, given);
   const odd = reading === null ? [] : implausibleLines(reading);
   const before = [...openingLines(state, desk), ...notedLines(facts, desk.knowledge), ...odd];
-  const unclear = reading === null ? null : ambiguousQuestion(reading, state);
-  if (unclear !== null) {
+  const unclear = reading === null ? null : unclearIn(reading, state);
+  if (unclear !== null && isSafetyAsked(state)) {
     const after = advance(state, [said, ...facts], heard);
-    const asked = ask(after, { asking: unclear, before, aboutMore: null }, desk);
-    if (isSafetyAsked(state)) return together({ happenings: [said, ...facts], effects: [] }, asked);
+    const asking = meaningQuestion(unclear, after, desk.knowledge);
+    const asked = ask(after, { asking, before, aboutMore: null }, desk);
+    return together({ happenings: [said, ...facts], effects: [] }, asked);
   }
   const nothing = facts.length === 0 && odd.length === 0;
   const meant = nothing ? badlySpelt(state, text, given) : null;

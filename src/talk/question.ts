@@ -113,6 +113,10 @@ export function questionLines(asking: Asking, desk: Desk): Line[] {
       return checkLines(desk.knowledge, asking.check);
     case "act":
       return actLines(desk.knowledge, asking.act, asking.stage);
+    case "meaning":
+      return asking.check === undefined
+        ? [line(phrase("ask-meaning"), "heading")]
+        : checkLines(desk.knowledge, asking.check);
     case "safety":
       return [line(phrase("ask-safety"), "heading"), line(phrase("ask-safety-how"))];
     case "story":

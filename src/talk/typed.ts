@@ -1,9 +1,10 @@
-import type { Asking } from "../domain/case-events.ts";
-import { askingKey, type CaseState } from "../domain/case-state.ts";
+import type { Asking, Meanings } from "../domain/case-events.ts";
+import type { CaseState } from "../domain/case-state.ts";
 import type { ReadingResult } from "../domain/reading.ts";
+import { ON_START } from "../domain/vocabulary.ts";
 import { choicesFor } from "./choices.ts";
 import type { Desk } from "./desk.ts";
-import { wasAsked } from "./next-question.ts";
+import { isMeaningOpen } from "./next-question.ts";
 import { sameWords } from "./same-words.ts";
 import { spokenAnswer, type Written } from "./spoken-answer.ts";
 
@@ -30,19 +31,18 @@ function isNumber(desk: Desk, check: string): boolean {
   return desk.knowledge.observations.get(yields)?.kind === "number";
 }
 
-/** One short question about words with several meanings, or null where none is worth asking. */
-export function ambiguousQuestion(reading: ReadingResult, state: CaseState): Asking | null {
-  for (const unclear of reading.ambiguous) {
-    const options = unclear.options.flatMap((option) =>
-      option.state !== undefined && option.probability >= WORTH_ASKING
-        ? [{ observation: option.observation, state: option.state }]
-        : [],
-    );
-    const known = options.some((option) =>
-      state.answers.some((given) => given.report.observation === option.observation),
-    );
-    const asking: Asking = { about: "meaning", options };
-    if (options.length > 1 && !known && !wasAsked(state, askingKey(asking))) return asking;
-  }
-  return null;
+/**
+ * What ambiguous words may mean, likely enough each to be asked about: the trouble itself first,
+ * as one such question is all that is put. Null where nothing is.
+ */
+export function unclearIn(reading: ReadingResult, state: CaseState): Meanings | null {
+  const unclear = reading.ambiguous
+    .map(({ options }) =>
+      options.flatMap(({ observation, state: meant, probability }) =>
+        meant !== undefined && probability >= WORTH_ASKING ? [{ observation, state: meant }] : [],
+      ),
+    )
+    .filter((options) => options.length > 1 && isMeaningOpen(options, state));
+  const ofTrouble = unclear.find((options) => options.some((one) => one.observation === ON_START));
+  return ofTrouble ?? unclear[0] ?? null;
 }
