@@ -1,7 +1,7 @@
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import { BAND_HALF_WIDTH, hypothesesOf, TEMPERATURE_BANDS, type TemperatureBand } from "./bank.ts";
-import type { WeighedBank } from "./joint.ts";
 import type { StandingBank } from "./standing-bank.ts";
+import type { WeighedBank } from "./weighing.ts";
 
 /** What a bank is a pure function of, besides the circuit and the version of the model. */
 export interface BankRequest {

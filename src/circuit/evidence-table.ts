@@ -95,7 +95,8 @@ function tabulateReading(network: CircuitNetwork, evidence: ReadingEvidence): Ev
     const shares = new Float64Array(BINS).fill(floor);
     for (let bin = 0; bin < BINS; bin++) {
       const value = binMiddle(bin) * stepOf(point);
-      const sigma = Math.hypot(meterError, roughness(network, point, value, chattering));
+      const rough = roughness(network, point, value, chattering);
+      const sigma = Math.sqrt(meterError * meterError + rough * rough);
       if (value > high + FAR * sigma || value < low - FAR * sigma) continue;
       const inside = normalShare((high - value) / sigma) - normalShare((low - value) / sigma);
       shares[bin] = (1 - doubtOf(evidence)) * inside + floor;

@@ -48,7 +48,9 @@ export function readingShares(
 ): void {
   const width = row.length;
   const { blocks, scale } = part;
-  for (const { block, weights, live } of blocks) {
+  for (const one of blocks) {
+    const { block, weights } = one;
+    const live = one.live();
     const { readings, chattering } = readingsOf(block, observation);
     for (let n = 0; n < live.length; n++) {
       const i = live[n] ?? 0;

@@ -5,25 +5,19 @@ import type {
   ReadingRange,
 } from "../domain/joint-likelihood.ts";
 import { afterKey, SYMPTOM } from "./block.ts";
-import { canWeigh, tabulate } from "./evidence-table.ts";
+import { canWeigh } from "./evidence-table.ts";
 import { unexplained } from "./explain.ts";
 import { type BandTable, bandTable, expectedRange, readingShares } from "./joint-readings.ts";
 import { bestFits } from "./leave-out.ts";
 import { isSymptomObservation, STATES, SYMPTOM_CODES, symptomStates } from "./observe.ts";
+import type { StandingBank, WeighedBlocks } from "./standing-bank.ts";
 import {
-  applyTable,
-  liveMachines,
-  type StandingBank,
-  startWeights,
-  type WeighedBlocks,
-} from "./standing-bank.ts";
-
-/** A bank and how much it counts: temperature bands, or circuits that the machine may have. */
-export interface WeighedBank {
-  readonly bank: StandingBank;
-  /** > 0; the weights of one joint likelihood sum to 1. */
-  readonly weight: number;
-}
+  questionName,
+  rememberWeighing,
+  startWeighing,
+  type Weighed,
+  type WeighedBank,
+} from "./weighing.ts";
 
 /** A joint that opens and closes, two words for one noise: what no circuit model knows. Estimate. */
 const UNFORESEEN = 0.02;
@@ -38,37 +32,48 @@ const LEAST_SUM = 1e-290;
  */
 export function createJoint(banks: readonly WeighedBank[]): JointLikelihood {
   const hypotheses = [...new Set(banks.flatMap(({ bank }) => [...bank.blocks.keys()]))];
-  const start = hypotheses.map((hypothesis) => startOf(banks, hypothesis));
+  const start = startWeighing(banks, hypotheses);
   const weigh = rememberWeighing(banks, start);
   const tables: BandTables = new Map();
   const [first] = banks;
   if (first === undefined) throw new RangeError("a joint likelihood needs a bank");
   const points = sharedPoints(banks);
   const logLikelihood = (evidence: readonly CircuitEvidence[]) =>
-    Float64Array.from(weigh(evidence), (parts) => Math.log(Math.max(LEAST_SUM, total(parts))));
+    Float64Array.from(weigh(evidence).weighed, (parts) =>
+      Math.log(Math.max(LEAST_SUM, total(parts))),
+    );
   return {
     observations: new Set([...Object.keys(STATES), ...points]),
     hypotheses,
     statesOf: (observation) => STATES[observation] ?? [],
     weighs: (evidence) => banks.every(({ bank }) => canWeigh(bank.network, evidence)),
     logLikelihood,
-    unexplained: (evidence) =>
-      unexplained(first.bank.network, evidence, {
+    unexplained: (evidence) => {
+      const weighing = weigh(evidence);
+      weighing.odd ??= unexplained(first.bank.network, evidence, {
         all: Math.max(...logLikelihood(evidence)),
-        fits: () => bestFits(start, evidence),
-      }),
+        fits: () => bestFits(start.weighed, evidence),
+      });
+      return weighing.odd;
+    },
     unforeseen: UNFORESEEN,
     placesOf: (testPoint) => otherPlacesOf(banks, testPoint),
-    predictive: (evidence, question) => predict(weigh(evidence), question, tables),
+    predictive: (evidence, question) => {
+      const { weighed, answers } = weigh(evidence);
+      const name = questionName(question);
+      const known = answers.get(name) ?? predict(weighed, question, tables);
+      answers.set(name, known);
+      return known.slice();
+    },
     expected: (evidence, testPoint, wanted = hypotheses): readonly ReadingRange[] => {
-      const weighed = weigh(evidence);
+      const { weighed } = weigh(evidence);
       return wanted.map((name) => {
         const parts = weighed[hypotheses.indexOf(name)];
         if (parts === undefined) throw new RangeError(`there is no hypothesis "${name}"`);
         return expectedRange(parts, testPoint);
       });
     },
-    noticed: Float64Array.from(start, noticedShare),
+    noticed: Float64Array.from(start.weighed, noticedShare),
   };
 }
 
@@ -86,75 +91,11 @@ function sharedPoints(banks: readonly WeighedBank[]): readonly string[] {
   return first.filter((point) => others.every((points) => points.includes(point)));
 }
 
-type Weighed = readonly (readonly WeighedBlocks[])[];
-
-/** Sets of evidence kept weighed: one choice asks about a few of them in turn. */
-const KEPT = 10;
-
-/** Weighs evidence from the longest beginning that is kept weighed. */
-function rememberWeighing(banks: readonly WeighedBank[], start: Weighed) {
-  const none: { readonly evidence: readonly CircuitEvidence[]; readonly weighed: Weighed } = {
-    ...{ evidence: [], weighed: start },
-  };
-  let kept = [none];
-  return (evidence: readonly CircuitEvidence[]): Weighed => {
-    const beginnings = [...kept, none].filter((one) =>
-      one.evidence.every((item, i) => item === evidence[i]),
-    );
-    const from = beginnings.reduce((best, one) => {
-      return one.evidence.length > best.evidence.length ? one : best;
-    });
-    const fresh = evidence.slice(from.evidence.length);
-    const now =
-      fresh.length === 0
-        ? from
-        : { evidence: [...evidence], weighed: extend(from.weighed, banks, fresh) };
-    kept = [now, ...kept.filter((one) => one !== now)].slice(0, KEPT);
-    return now.weighed;
-  };
-}
-
-function startOf(banks: readonly WeighedBank[], hypothesis: string): WeighedBlocks[] {
-  const holding = banks.filter(({ bank }) => bank.blocks.has(hypothesis));
-  const whole = holding.reduce((sum, { weight }) => sum + weight, 0);
-  return holding.map(({ bank, weight }) => {
-    const blocks = (bank.blocks.get(hypothesis) ?? []).map((block) => {
-      const weights = startWeights(block);
-      return { block, weights, live: liveMachines(weights) };
-    });
-    return { bank, blocks, scale: weight / whole / sumOf(blocks) };
-  });
-}
-
-function extend(
-  from: Weighed,
-  banks: readonly WeighedBank[],
-  evidence: readonly CircuitEvidence[],
-): Weighed {
-  const tables = new Map(
-    banks.map(({ bank }) => [bank, evidence.map((item) => tabulate(bank.network, item))]),
-  );
-  return from.map((parts) =>
-    parts.map(({ bank, blocks, scale }) => ({
-      bank,
-      scale,
-      blocks: blocks.map(({ block, weights: before }) => {
-        const weights = before.slice();
-        for (const table of tables.get(bank) ?? []) applyTable(block, weights, table);
-        return { block, weights, live: liveMachines(weights) };
-      }),
-    })),
-  );
-}
-
-function sumOf(blocks: WeighedBlocks["blocks"]): number {
-  let sum = 0;
-  for (const { weights } of blocks) for (const weight of weights) sum += weight;
-  return sum;
-}
-
 function total(parts: readonly WeighedBlocks[]): number {
-  return parts.reduce((sum, { blocks, scale }) => sum + scale * sumOf(blocks), 0);
+  return parts.reduce(
+    (sum, { blocks, scale }) => blocks.reduce((all, one) => all + scale * one.sum, sum),
+    0,
+  );
 }
 
 function noticedShare(parts: readonly WeighedBlocks[]): number {
@@ -192,7 +133,7 @@ function predict(weighed: Weighed, question: Question, tables: BandTables): Floa
 function tableOf(tables: BandTables, bank: StandingBank, question: Question): BandTable {
   const own = tables.get(bank) ?? new Map<string, BandTable>();
   tables.set(bank, own);
-  const name = `${question.observation}/${question.edges?.join("/")}`;
+  const name = questionName(question);
   const table = own.get(name) ?? bandTable(bank, question);
   own.set(name, table);
   return table;
@@ -207,10 +148,11 @@ function stateShares(
   const bySymptom = isSymptomObservation(observation) ? symptomStates(observation) : undefined;
   const key = afterKey(bySymptom === undefined ? observation : SYMPTOM, after);
   for (const { blocks, scale } of parts) {
-    for (const { block, weights, live } of blocks) {
+    for (const one of blocks) {
+      const { block, weights } = one;
       const codes = block.codes[key];
       if (codes === undefined) throw new RangeError(`the bank holds no "${key}"`);
-      const sums = sumByCode(codes, weights, live);
+      const sums = sumByCode(codes, weights, one.live());
       sums.forEach((sum, code) => {
         const state = bySymptom?.[code] ?? code;
         if (sum > 0) row[state] = (row[state] ?? 0) + sum * scale;

@@ -1,6 +1,6 @@
 import type { CircuitEvidence } from "../domain/joint-likelihood.ts";
 import { type EvidenceTable, tabulate } from "./evidence-table.ts";
-import { applyTable, type StandingBank, type WeighedBlocks } from "./standing-bank.ts";
+import { chancesOf, type StandingBank, type WeighedBlocks } from "./standing-bank.ts";
 
 /** How well the evidence fits the hypothesis it fits best, in natural logarithms. */
 export interface BestFits {
@@ -40,11 +40,7 @@ export function bestFits(
 function addFits(part: WeighedBlocks, tables: readonly EvidenceTable[], sums: Float64Array): void {
   const count = tables.length;
   for (const { block, weights } of part.blocks) {
-    const shares = tables.map((table) => {
-      const alone = new Float64Array(weights.length).fill(1);
-      applyTable(block, alone, table);
-      return alone;
-    });
+    const shares = tables.map((table) => chancesOf(block, table));
     // What the items from the i-th on leave of a machine's weight.
     const onward = new Float64Array(count + 1).fill(1);
     for (let m = 0; m < weights.length; m++) {

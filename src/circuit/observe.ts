@@ -69,6 +69,10 @@ export const CHATTER_CODE = symptomCode("chatter", false);
 
 /** State number of an observation for every symptom code. */
 export function symptomStates(observation: SymptomObservation): readonly number[] {
+  return STATE_OF_CODE[observation];
+}
+
+function statesByCode(observation: SymptomObservation): readonly number[] {
   return Array.from({ length: SYMPTOM_CODES }, (_, code) => {
     const symptom = CRANK_SYMPTOMS[code >> 1] ?? "silent";
     const missed = symptom === "faint-click" && (code & 1) === 0;
@@ -77,15 +81,26 @@ export function symptomStates(observation: SymptomObservation): readonly number[
   });
 }
 
-/** State number of `lights-on`, dead to normal. */
+const STATE_OF_CODE: Readonly<Record<SymptomObservation, readonly number[]>> = {
+  "on-start": statesByCode("on-start"),
+  "engine-turns": statesByCode("engine-turns"),
+  "click-sound": statesByCode("click-sound"),
+};
+
+/** State number of `lights-on`, dead to normal: where dim begins differs from person to person. */
 export function lightsOn(machine: LoadedMachine, outcome: Outcome): number {
-  const share = lampShare(machine, outcome);
-  return share < LAMP_OUT ? 0 : share < LAMP_BRIGHT ? 1 : 2;
+  const slot = machine.simulator.assembly.slot("person", "bright-from");
+  return lampState(machine, outcome, machine.figures[slot] ?? LAMP_BRIGHT);
 }
 
-/** State number of `lights-at-start`, stay-bright to go-out. */
+/** State number of `lights-at-start`, stay-bright to go-out: everybody sees a lamp fall so far. */
 export function lightsAtStart(machine: LoadedMachine, outcome: Outcome): number {
-  return 2 - lightsOn(machine, outcome);
+  return 2 - lampState(machine, outcome, LAMP_BRIGHT);
+}
+
+function lampState(machine: LoadedMachine, outcome: Outcome, brightFrom: number): number {
+  const share = lampShare(machine, outcome);
+  return share < LAMP_OUT ? 0 : share < brightFrom ? 1 : 2;
 }
 
 /** How well an attempt went: the more, the nearer to normal. */

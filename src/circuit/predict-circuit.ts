@@ -3,7 +3,7 @@ import type { ReadingRange } from "../domain/joint-likelihood.ts";
 import { openSimulator, simulateBlock } from "./bank.ts";
 import type { Block } from "./block.ts";
 import { expectedRange } from "./joint-readings.ts";
-import { liveMachines, standBank, startWeights } from "./standing-bank.ts";
+import { standBank, startWeights, weighedBlock } from "./standing-bank.ts";
 
 /** What the model says of a machine with a fault, before anything is known of it. */
 export interface CircuitPrediction {
@@ -35,7 +35,8 @@ export function predictCircuit(
   function ranges(): Record<string, ReadingRange> {
     const bank = standBank(network, [block]);
     const weights = startWeights(block).fill(1);
-    const parts = [{ bank, blocks: [{ block, weights, live: liveMachines(weights) }], scale: 1 }];
+    const blocks = [weighedBlock(block, weights, weights.length)];
+    const parts = [{ bank, blocks, scale: 1 }];
     return Object.fromEntries(network.testPoints.map(({ id }) => [id, expectedRange(parts, id)]));
   }
 }

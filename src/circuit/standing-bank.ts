@@ -11,15 +11,20 @@ export interface StandingBank {
   readonly blocks: ReadonlyMap<string, readonly Block[]>;
 }
 
+/** Machines of one block with what they weigh. */
+export interface WeighedBlock {
+  readonly block: Block;
+  readonly weights: Float64Array;
+  /** Σ weights. */
+  readonly sum: number;
+  /** Numbers of the machines heavy enough to change an answer; found when first asked for. */
+  readonly live: () => Int32Array;
+}
+
 /** Weights of one hypothesis's machines in one bank, block by block. */
 export interface WeighedBlocks {
   readonly bank: StandingBank;
-  readonly blocks: readonly {
-    readonly block: Block;
-    readonly weights: Float64Array;
-    /** Numbers of the machines heavy enough to change an answer. */
-    readonly live: Int32Array;
-  }[];
+  readonly blocks: readonly WeighedBlock[];
   /** What one unit of machine weight counts: bank weight ÷ weight before any evidence. */
   readonly scale: number;
 }
@@ -27,8 +32,27 @@ export interface WeighedBlocks {
 /** Machines lighter than this share of the heaviest change no answer. */
 const NEGLIGIBLE = 1e-5;
 
+/** A block whose machines weigh so much, from now on. */
+export function weighedBlock(block: Block, weights: Float64Array, sum: number): WeighedBlock {
+  let live: Int32Array | undefined;
+  return {
+    ...{ block, weights, sum },
+    live: () => {
+      live ??= liveMachines(weights);
+      return live;
+    },
+  };
+}
+
+/** Σ of weights. */
+export function sumOf(weights: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < weights.length; i++) sum += weights[i] ?? 0;
+  return sum;
+}
+
 /** The machines of a block that still count. */
-export function liveMachines(weights: Float64Array): Int32Array {
+function liveMachines(weights: Float64Array): Int32Array {
   let most = 0;
   for (let i = 0; i < weights.length; i++) most = Math.max(most, weights[i] ?? 0);
   const live = new Int32Array(weights.length);
@@ -53,44 +77,60 @@ export function startWeights(block: Block): Float64Array {
   return Float64Array.from(block.noticed, (seen) => (seen === 1 ? 1 : UNNOTICED_SHARE));
 }
 
-/** Multiplies one item of evidence into the machines' weights, in place. */
-export function applyTable(block: Block, weights: Float64Array, table: EvidenceTable): void {
-  if (table.kind === "codes") applyCodes(block, weights, table);
-  else if (table.keys.length === 1) applyReading(block, weights, table);
-  else applyPlaces(block, weights, table);
+/** P(item of evidence | machine), machine by machine. */
+export function chancesOf(block: Block, table: EvidenceTable): Float32Array {
+  if (table.kind === "codes") return codeChances(block, table);
+  const first = table.keys[0];
+  return table.keys.length === 1 && first !== undefined
+    ? readingChances(block, table, first.key)
+    : placeChances(block, table);
+}
+
+/**
+ * Multiplies chances into weights.
+ * @param after where the product goes; may be `before` itself
+ * @returns the sum of the product
+ */
+export function multiply(before: Float64Array, chances: Float32Array, after: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < after.length; i++) {
+    const weight = (before[i] ?? 0) * (chances[i] ?? 0);
+    after[i] = weight;
+    sum += weight;
+  }
+  return sum;
 }
 
 type CodeTable = Extract<EvidenceTable, { kind: "codes" }>;
 type ReadingTable = Extract<EvidenceTable, { kind: "reading" }>;
 
-function applyCodes(block: Block, weights: Float64Array, { key, table }: CodeTable): void {
+function codeChances(block: Block, { key, table }: CodeTable): Float32Array {
   const codes = block.codes[key];
   if (codes === undefined) throw new RangeError(`the bank holds no "${key}"`);
-  for (let i = 0; i < weights.length; i++) {
-    weights[i] = (weights[i] ?? 0) * (table[codes[i] ?? 0] ?? 0);
-  }
+  const chances = new Float32Array(block.machines);
+  for (let i = 0; i < chances.length; i++) chances[i] = table[codes[i] ?? 0] ?? 0;
+  return chances;
 }
 
-function applyReading(block: Block, weights: Float64Array, table: ReadingTable): void {
-  const { readings, chattering } = readingsOf(block, table.keys[0]?.key ?? "", table.symptom);
-  for (let i = 0; i < weights.length; i++) {
-    weights[i] = (weights[i] ?? 0) * lookUp(table, readings[i] ?? 0, chattering[i] ?? 0);
+function readingChances(block: Block, table: ReadingTable, key: string): Float32Array {
+  const { readings, chattering } = readingsOf(block, key, table.symptom);
+  const chances = new Float32Array(block.machines);
+  for (let i = 0; i < chances.length; i++) {
+    chances[i] = lookUp(table, readings[i] ?? 0, chattering[i] ?? 0);
   }
+  return chances;
 }
 
 /** The probes may have been at several places: a mixture, machine by machine. */
-function applyPlaces(block: Block, weights: Float64Array, table: ReadingTable): void {
-  const places = table.keys.map(({ key, chance }) => ({
-    ...readingsOf(block, key, table.symptom),
-    chance,
-  }));
-  for (let i = 0; i < weights.length; i++) {
-    let sum = 0;
-    for (const { readings, chattering, chance } of places) {
-      sum += chance * lookUp(table, readings[i] ?? 0, chattering[i] ?? 0);
+function placeChances(block: Block, table: ReadingTable): Float32Array {
+  const chances = new Float32Array(block.machines);
+  for (const { key, chance } of table.keys) {
+    const there = readingChances(block, table, key);
+    for (let i = 0; i < chances.length; i++) {
+      chances[i] = (chances[i] ?? 0) + chance * (there[i] ?? 0);
     }
-    weights[i] = (weights[i] ?? 0) * sum;
   }
+  return chances;
 }
 
 function lookUp(table: ReadingTable, reading: number, symptom: number): number {

@@ -6,6 +6,7 @@ import {
   type JointContext,
   type JointParts,
   jointContext,
+  UNLIKE_SIMULATED,
   weighRows,
 } from "./joint-context.ts";
 import { TURNS } from "./joint-evidence.ts";
@@ -32,26 +33,34 @@ export function createJointGroup(parts: JointParts): EvidenceGroup {
 }
 
 function weighJoint(context: JointContext, seen: Seen, measured?: Measurements): SharedLikelihood {
-  const { entries, likelihood, joint, rows } = context;
+  const { entries, joint, rows } = context;
   const byRows = weighRows(rows, seen, entries.length);
   const inside = insideOf(context, seen);
   const outside = new Map([...seen].filter(([id]) => !joint.observations.has(id)));
   if (inside.size === 0) return { rowOf: identity(entries.length), like: byRows };
   const rest = weighRows(rows, outside, entries.length);
-  const { stays, turns } = halves(context, inside, measured);
-  const stay = stays === null ? null : likelihood(stays);
-  const turn = likelihood(turns);
-  const fires = startLikelihood(context.firing, inside);
+  const simulated = simulatedLike(context, inside, measured);
   const numbers = { seen: inside, measured };
   const scale = numberScale(context, numbers);
   const like = byRows.map((value, h) => {
-    const entry = entries[h] ?? -1;
-    if (entry < 0) return value;
-    const whole = (stay?.[entry] ?? 0) + (turn[entry] ?? 0) * (fires[h] ?? 1);
-    return whole * (rest[h] ?? 1) * scale;
+    if ((entries[h] ?? -1) < 0) return value;
+    const circuit = (simulated[h] ?? 0) * (rest[h] ?? 1) * scale;
+    return (1 - UNLIKE_SIMULATED) * circuit + UNLIKE_SIMULATED * value;
   });
   const elseLift = contradictionLift(context, numbers);
   return { rowOf: identity(entries.length), like, elseLift };
+}
+
+/** P(evidence | hypothesis, the machine is as simulated); 0 for hypotheses beyond the circuit. */
+function simulatedLike(context: JointContext, inside: Seen, measured?: Measurements): Float64Array {
+  const { entries, likelihood, firing } = context;
+  const { stays, turns } = halves(context, inside, measured);
+  const stay = stays === null ? null : likelihood(stays);
+  const turn = likelihood(turns);
+  const fires = startLikelihood(firing, inside);
+  return Float64Array.from(entries, (entry, h) =>
+    entry < 0 ? 0 : (stay?.[entry] ?? 0) + (turn[entry] ?? 0) * (fires[h] ?? 1),
+  );
 }
 
 function identity(count: number): Int32Array {
@@ -71,10 +80,18 @@ function predictJoint(context: JointContext, seen: Seen, observation: string): S
       : predictOther(context, inside, observation);
   const { width } = byRows;
   const table = new Float64Array(entries.length * width);
+  const circuitLike = simulatedLike(context, inside);
+  const rowsLike = weighRows(rows, inside, entries.length);
   for (let h = 0; h < entries.length; h++) {
     const from = (byRows.rowOf[h] ?? 0) * width;
-    const row = simulated(h) ?? byRows.rows.subarray(from, from + width);
-    table.set(row, h * width);
+    const usual = byRows.rows.subarray(from, from + width);
+    const row = simulated(h);
+    const circuit = (1 - UNLIKE_SIMULATED) * (circuitLike[h] ?? 0);
+    const other = UNLIKE_SIMULATED * (rowsLike[h] ?? 0);
+    const share = row === null || circuit <= 0 ? 0 : circuit / (circuit + other);
+    for (let s = 0; s < width; s++) {
+      table[h * width + s] = share * (row?.[s] ?? 0) + (1 - share) * (usual[s] ?? 0);
+    }
   }
   return { width, rowOf: identity(entries.length), rows: table };
 }

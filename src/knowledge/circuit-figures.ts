@@ -63,6 +63,7 @@ export const FIGURES: Readonly<Record<string, Readonly<Record<string, FigureRule
     position: { dimension: "share" },
   },
   person: {
+    "bright-from": { dimension: "share" },
     "slow-below": { dimension: "speed" },
     "meter-duty": { dimension: "share" },
     twitch: { dimension: "share" },

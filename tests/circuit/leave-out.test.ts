@@ -1,20 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { createJoint } from "../../src/circuit/joint.ts";
 import { bestFits } from "../../src/circuit/leave-out.ts";
-import { liveMachines, startWeights } from "../../src/circuit/standing-bank.ts";
+import { startWeighing } from "../../src/circuit/weighing.ts";
 import type { CircuitEvidence } from "../../src/domain/joint-likelihood.ts";
 import { circuitNamed, read, smallBank, told } from "../helpers/circuits.ts";
 
 const bank = smallBank(circuitNamed("garden-tractor"), 80);
 const joint = createJoint([{ bank, weight: 1 }]);
-const start = [...bank.blocks.values()].map((own) => {
-  const blocks = own.map((block) => {
-    const weights = startWeights(block);
-    return { block, weights, live: liveMachines(weights) };
-  });
-  const whole = blocks.flatMap(({ weights }) => [...weights]).reduce((sum, one) => sum + one, 0);
-  return [{ bank, blocks, scale: 1 / whole }];
-});
+const { weighed: start } = startWeighing([{ bank, weight: 1 }], [...bank.blocks.keys()]);
 const best = (items: readonly CircuitEvidence[]) => Math.max(...joint.logLikelihood(items));
 
 describe("evidence without one of its items", () => {

@@ -106,6 +106,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/circuit/rotor-slots.ts": "tests/circuit/attempt.test.ts",
   "src/circuit/settle.ts": "tests/circuit/parting.test.ts",
   "src/circuit/standing-bank.ts": "tests/circuit/joint.test.ts",
+  "src/circuit/weighing.ts": "tests/circuit/joint.test.ts",
   "src/circuit/study-world.ts": "tests/circuit/study.test.ts",
   "src/knowledge/bank-builder.ts": "tests/knowledge/bank-store.test.ts",
   "src/knowledge/bank-file.ts": "tests/knowledge/bank-store.test.ts",
