@@ -4586,8 +4586,8 @@ act-charge-battery-how = Beim An- und Abklemmen Ladegerät aus; Plus an Plus, Mi
 # en: 9adfd35f
 act-cold-start = Kaltstart nach Anleitung
 
-# en: 797a1dc4
-act-cold-start-ask = Choke ganz rein, Gas auf Starten, vom Sitz aus zehn Sekunden durchdrehen; Choke weg, sobald er zündet. Was passiert?
+# en: 9d632431
+act-cold-start-ask = Choke ganz rein, Gas auf Starten, dann zehn Sekunden mit dem Schlüssel oder fünfmal am Seil ziehen; Choke weg, sobald er zündet. Was passiert?
 
 # en: 8cf0477d
 act-cold-start-how = Nur bei kaltem Motor und wenn es nicht nach Benzin riecht.
@@ -4628,8 +4628,8 @@ act-clutch-down-start-ask = Kupplung ganz durchgetreten oder Antrieb ausgeschalt
 # en: b42ef63b
 act-wait-flooded = Warten, bis er nicht mehr abgesoffen ist
 
-# en: 11e4355d
-act-wait-flooded-ask = Choke weg, Gas ganz auf, 20 Minuten warten, dann vom Sitz aus zehn Sekunden durchdrehen. Was passiert?
+# en: 45b6ab2c
+act-wait-flooded-ask = Choke weg, Gas ganz auf, 20 Minuten warten, dann zehn Sekunden mit dem Schlüssel oder fünfmal am Seil ziehen. Was passiert?
 
 # en: b0013aa7
 act-wait-flooded-how = Schlüssel loslassen, sobald er zündet. Aufhören, wenn irgendwo Benzin tropft.
@@ -4637,8 +4637,8 @@ act-wait-flooded-how = Schlüssel loslassen, sobald er zündet. Aufhören, wenn 
 # en: c33bafee
 act-add-fuel = Frischen Kraftstoff nachfüllen
 
-# en: 2ad1a5fd
-act-add-fuel-ask = Wenn der Tank nicht voll ist: Füllen Sie fünf Liter vom richtigen Kraftstoff nach, warten Sie zwei Minuten, dann starten Sie vom Sitz aus. Was passiert?
+# en: 48bf5d01
+act-add-fuel-ask = Wenn der Tank nicht voll ist: Füllen Sie fünf Liter vom richtigen Kraftstoff nach, warten Sie zwei Minuten, dann versuchen Sie zu starten. Was passiert?
 
 # en: d0faf0d0
 act-add-fuel-how = Motor kalt, im Freien, keine Flamme. Erst auf den Deckel sehen: Benzin oder Diesel. Ein leergefahrener Diesel muss von einem Monteur entlüftet werden.
@@ -4646,8 +4646,8 @@ act-add-fuel-how = Motor kalt, im Freien, keine Flamme. Erst auf den Deckel sehe
 # en: 71cbf695
 act-open-tap = Kraftstoffhahn auf, Tankdeckel gelöst
 
-# en: bc3fe461
-act-open-tap-ask = Drehen Sie den Kraftstoffhahn ganz auf, lösen Sie den Tankdeckel, warten Sie zwei Minuten, und starten Sie vom Sitz aus. Was passiert?
+# en: 9e20672a
+act-open-tap-ask = Drehen Sie den Kraftstoffhahn ganz auf, lösen Sie den Tankdeckel, warten Sie zwei Minuten, und versuchen Sie zu starten. Was passiert?
 
 # en: 64a36363
 act-open-tap-how = Motor kalt, keine Flamme. Läuft sie an und geht nach Minuten nur bei festem Deckel aus, dann sagen Sie es.
@@ -4673,8 +4673,8 @@ act-clear-mud-how = Kein Wasserstrahl auf Stecker und Schalter. Hände weg von d
 # en: 3eb083b9
 act-let-cool = Motor abkühlen lassen
 
-# en: 8dc729f3
-act-let-cool-ask = Lassen Sie sie ausgeschaltet 40 Minuten mit offener Haube stehen, dann starten Sie vom Sitz aus. Was passiert?
+# en: 5fca7f21
+act-let-cool-ask = Lassen Sie sie ausgeschaltet 40 Minuten mit offener Haube stehen, dann versuchen Sie zu starten. Was passiert?
 
 # en: 4c2713e5
 act-let-cool-how = Solange er heiß ist, nichts öffnen, auch den Kühler nicht.
@@ -4706,11 +4706,11 @@ act-reset-tilt-ask = Maschine aufrecht und gerade, niemand verletzt, kein Krafts
 # en: aaf2c6de
 act-move-controls = Jeden Hebel bewegen und zurückstellen
 
-# en: b99a5946
-act-move-controls-ask = Bitte bewegen Sie jeden Hebel, jedes Pedal und jeden Schalter einmal und stellen Sie alles zurück, dann starten Sie vom Sitz aus. Was passiert jetzt?
+# en: d1065ed4
+act-move-controls-ask = Bitte bewegen Sie jeden Hebel, jedes Pedal und jeden Schalter einmal und stellen Sie alles zurück, dann versuchen Sie zu starten. Was passiert jetzt?
 
-# en: b547b30e
-act-move-controls-how = Was die Maschine hat, einmal hin und zurück: Antrieb für Messer oder Geräte, Gang- oder Fahrhebel, Pedale ganz durch, ganzes Gewicht auf den Sitz, Sicherheitsbügel, Kraftstoffhahn, Abstellzug und Motorschalter, Trennschalter, Not-Aus.
+# en: cdba9c4c
+act-move-controls-how = Was sie hat, einmal hin und zurück: Hebel für Messer oder Zapfwelle, Ganghebel, Pedale ganz durch, Sitz, Sicherheitsbügel, Kraftstoffhahn, Abstellzug, Motorschalter, Trennschalter, Not-Aus.
 
 # en: 709e1a8e
 act-jump-start = Starthilfe
@@ -5879,8 +5879,8 @@ hazard-safe-stop-safe-5 = Anbaugerät abgelassen
 # en: 6b4c5398
 hazard-start-from-seat = Nur vom Sitz aus starten
 
-# en: ae7e76d5
-hazard-start-from-seat-caution = Nur vom Sitz aus mit dem Schlüssel starten, im Leerlauf, Bremse angezogen, Zapfwelle aus. Niemand neben, unter oder hinter der Maschine. Nie den Anlasser überbrücken.
+# en: 76cccf4e
+hazard-start-from-seat-caution = Nur vom Sitz aus mit dem Schlüssel starten; am Seil nur mit festem Stand ziehen. Leerlauf, Bremse angezogen, Zapfwelle aus. Niemand neben, unter oder hinter der Maschine. Nie den Anlasser überbrücken.
 
 # en: 8920b987
 hazard-start-from-seat-safe-1 = Fahrer auf dem Sitz
@@ -5900,8 +5900,8 @@ hazard-start-from-seat-safe-5 = niemand in der Nähe
 # en: 4c3a4e4a
 hazard-cranking = Motor kann drehen
 
-# en: d624c9b3
-hazard-cranking-caution = Hände, Ärmel und Werkzeug weg von Riemen, Lüfter und Messern, wenn der Schlüssel gedreht wird. Höchstens 15 Sekunden je Versuch, dann zwei Minuten Pause.
+# en: 9f86fdc7
+hazard-cranking-caution = Hände, Ärmel und Werkzeug weg von Riemen, Lüfter und Messern, wenn der Schlüssel gedreht oder am Seil gezogen wird. Höchstens 15 Sekunden mit dem Schlüssel je Versuch, dann zwei Minuten Pause.
 
 # en: 521ab6bc
 hazard-cranking-safe-1 = Hände weg von Lüfter und Riemen

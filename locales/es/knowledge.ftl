@@ -3063,8 +3063,8 @@ act-charge-battery-ask = Cargue la batería al aire libre unas cuantas horas, po
 act-charge-battery-how = Cargador apagado al poner y quitar las pinzas; positivo con positivo, negativo con negativo. Solo una batería entera y sin helar.
 # en: 9adfd35f
 act-cold-start = Arranque en frío según el manual
-# en: 797a1dc4
-act-cold-start-ask = Estárter del todo, acelerador en arranque, dé diez segundos desde el asiento; quite el estárter en cuanto prenda. ¿Qué pasa?
+# en: 9d632431
+act-cold-start-ask = Estárter del todo, acelerador en arranque, dé diez segundos con la llave o cinco tirones de la cuerda; quite el estárter en cuanto prenda. ¿Qué pasa?
 # en: 8cf0477d
 act-cold-start-how = Solo con el motor frío y sin olor a gasolina.
 # en: dd38f96f
@@ -3091,20 +3091,20 @@ act-clutch-down-start = Arrancar con el embrague pisado
 act-clutch-down-start-ask = Embrague a fondo o transmisión desconectada como dice el manual, palanca en medio, y arranque desde el asiento. ¿Qué pasa?
 # en: b42ef63b
 act-wait-flooded = Esperar a que se le pase el ahogo
-# en: 11e4355d
-act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos y dé diez segundos desde el asiento. ¿Qué pasa?
+# en: 45b6ab2c
+act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos y dé diez segundos con la llave o cinco tirones de la cuerda. ¿Qué pasa?
 # en: b0013aa7
 act-wait-flooded-how = Suelte la llave en cuanto prenda. Pare si gotea gasolina por algún sitio.
 # en: c33bafee
 act-add-fuel = Echar combustible nuevo
-# en: 2ad1a5fd
-act-add-fuel-ask = Si el depósito no está lleno: eche cinco litros del combustible bueno, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
+# en: 48bf5d01
+act-add-fuel-ask = Si el depósito no está lleno: eche cinco litros del combustible bueno, espere dos minutos y pruebe a arrancar. ¿Qué pasa?
 # en: d0faf0d0
 act-add-fuel-how = Motor frío, al aire libre, sin llamas. Mire antes en el tapón si es gasolina o gasoil. Un diésel que se quedó seco lo tiene que purgar un mecánico.
 # en: 71cbf695
 act-open-tap = Llave de paso abierta, tapón del depósito aflojado
-# en: bc3fe461
-act-open-tap-ask = Abra del todo la llave de paso, afloje el tapón del depósito, espere dos minutos y pruebe desde el asiento. ¿Qué pasa?
+# en: 9e20672a
+act-open-tap-ask = Abra del todo la llave de paso, afloje el tapón del depósito, espere dos minutos y pruebe a arrancar. ¿Qué pasa?
 # en: 64a36363
 act-open-tap-how = Motor frío, sin llamas. Si arranca y se para a los minutos solo con el tapón apretado, dígalo.
 # en: 5fe9741a
@@ -3121,8 +3121,8 @@ act-clear-mud-ask = Llave quitada. Rasque el barro y la hierba de pedales, palan
 act-clear-mud-how = Nada de chorro de agua en conectores e interruptores. Las manos lejos de las cuchillas.
 # en: 3eb083b9
 act-let-cool = Dejar enfriar el motor
-# en: 8dc729f3
-act-let-cool-ask = Déjela apagada 40 minutos con el capó abierto; luego pruebe desde el asiento. ¿Qué pasa?
+# en: 5fca7f21
+act-let-cool-ask = Déjela apagada 40 minutos con el capó abierto; luego pruebe a arrancar. ¿Qué pasa?
 # en: 4c2713e5
 act-let-cool-how = No se abre nada mientras esté caliente, tampoco el radiador.
 # en: 733ee3ec
@@ -3143,10 +3143,10 @@ act-reset-tilt = En llano, un minuto sin contacto y luego ON
 act-reset-tilt-ask = Máquina derecha y en llano, nadie herido, nada de combustible derramado. Quite el contacto un minuto y pruebe desde el asiento. ¿Qué pasa?
 # en: aaf2c6de
 act-move-controls = Mover cada mando y volver a ponerlo
-# en: b99a5946
-act-move-controls-ask = Mueva cada mando una vez y vuelva a ponerlo, por favor; luego pruebe desde el asiento. ¿Qué pasa ahora?
-# en: b547b30e
-act-move-controls-how = Lo que tenga la máquina, quitar y poner: lo que mueve cuchillas o aperos, palanca de cambio o de avance, pedales a fondo, todo el peso en el asiento, barra de seguridad, llave de paso, tirador de paro e interruptor del motor, cortacorrientes, parada de emergencia.
+# en: d1065ed4
+act-move-controls-ask = Mueva cada mando una vez y vuelva a ponerlo, por favor; luego pruebe a arrancar. ¿Qué pasa ahora?
+# en: cdba9c4c
+act-move-controls-how = Lo que tenga, ida y vuelta: palanca de cuchillas o toma de fuerza, palanca de marchas, pedales a fondo, asiento, barra de seguridad, llave de paso, tirador de parada, interruptor del motor, cortacorrientes, parada de emergencia.
 # en: 709e1a8e
 act-jump-start = Arrancar con pinzas
 # en: d538d890
@@ -3930,8 +3930,8 @@ hazard-safe-stop-safe-4 = llave quitada
 hazard-safe-stop-safe-5 = apero bajado
 # en: 6b4c5398
 hazard-start-from-seat = Arrancar solo desde el asiento
-# en: ae7e76d5
-hazard-start-from-seat-caution = Arranque solo desde el asiento con la llave, en punto muerto, freno echado, toma de fuerza desconectada. Nadie cerca, debajo ni detrás de la máquina. No puentee nunca el motor de arranque.
+# en: 76cccf4e
+hazard-start-from-seat-caution = Arranque solo desde el asiento con la llave; con cuerda, solo en suelo firme. Punto muerto, freno echado, toma de fuerza desconectada. Nadie cerca, debajo ni detrás de la máquina. No puentee nunca el motor de arranque.
 # en: 8920b987
 hazard-start-from-seat-safe-1 = quien la maneja, en el asiento
 # en: 3013cce2
@@ -3944,8 +3944,8 @@ hazard-start-from-seat-safe-4 = toma de fuerza desconectada
 hazard-start-from-seat-safe-5 = nadie cerca
 # en: 4c3a4e4a
 hazard-cranking = El motor puede girar
-# en: d624c9b3
-hazard-cranking-caution = Manos, mangas y herramientas lejos de correas, ventilador y cuchillas siempre que se gire la llave. Como mucho 15 segundos cada intento, luego dos minutos de descanso.
+# en: 9f86fdc7
+hazard-cranking-caution = Manos, mangas y herramientas lejos de correas, ventilador y cuchillas siempre que se gire la llave o se tire de la cuerda. Como mucho 15 segundos de llave cada intento, luego dos minutos de descanso.
 # en: 521ab6bc
 hazard-cranking-safe-1 = manos lejos de ventilador y correas
 # en: 42b1e336
