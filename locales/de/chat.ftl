@@ -346,8 +346,8 @@ chance-possible = { $cause }: möglich, etwa { $chance }
 chance-less-likely = { $cause }: weniger wahrscheinlich, etwa { $chance }
 # en: f3e25bfd
 may-be-else = Es kann gut etwas sein, das nicht auf meiner Liste steht.
-# en: ee526cb0
-do-not-buy-yet = Noch nicht kaufen: { $part }. Erst prüfen: { $check }.
+# en: ea97ee8e
+do-not-buy-yet = Noch nicht kaufen: { $part }. Erst wird das geprüft: { $check }.
 # en: feabbe78
 manual-first = Die Betriebsanleitung Ihrer Maschine geht vor. Wo Sie unsicher sind, lassen Sie es und überlassen es uns.
 # en: 754d8e8a

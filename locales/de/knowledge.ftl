@@ -3516,8 +3516,8 @@ verdict-read-key-run-sound = Das Schloss gibt den Strom weiter; sind die Armatur
 # en: b223fec4
 verdict-read-key-run-faulty = Bekommt Strom, gibt aber wenig oder nichts weiter: Zündschloss oder sein Stecker.
 
-# en: 7b7e0e00
-check-read-key-start = Anschluss START am Zündschloss
+# en: a72147b1
+check-read-key-start = Volt am Anschluss START des Zündschlosses
 
 # en: a95e1657
 check-read-key-start-ask = Wie viel Volt am Anschluss START des Zündschlosses, Schlüssel auf START?
@@ -4416,8 +4416,8 @@ verdict-read-stud-lossy = Batterie zusammengebrochen, oder Klemme oder Pluskabel
 # en: a0aa5415
 verdict-read-stud-open = Keine Spannung: Plusklemme, Kabel, Trennschalter oder Batterie unterbrochen.
 
-# en: f0bbc46d
-check-read-trigger = Kleiner Anschluss des Magnetschalters
+# en: c86634de
+check-read-trigger = Volt am kleinen Anschluss des Magnetschalters
 
 # en: d531649a
 check-read-trigger-ask = Wie viel Volt am kleinen Anschluss des Magnetschalters, Schlüssel auf START?
@@ -4434,8 +4434,8 @@ verdict-read-trigger-command-weak = Widerstand in Zündschloss, Sicherheitsschal
 # en: 86813253
 verdict-read-trigger-command-missing = Kein Startbefehl: rückwärts durch Relais, Sicherheitsschalter und Zündschloss suchen.
 
-# en: 998be641
-check-read-starter = Anschluss am Anlasser selbst
+# en: 21f4e311
+check-read-starter = Volt am Anschluss des Anlassers selbst
 
 # en: f0e64df5
 check-read-starter-ask = Wie viel Volt am Anschluss des Anlassers, Schlüssel auf START?

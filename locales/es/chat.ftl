@@ -346,8 +346,8 @@ chance-possible = { $cause }: posible, más o menos { $chance }
 chance-less-likely = { $cause }: menos probable, más o menos { $chance }
 # en: f3e25bfd
 may-be-else = Bien puede ser algo que no está en mi lista.
-# en: ee526cb0
-do-not-buy-yet = No compre todavía: { $part }. Mire antes: { $check }.
+# en: ea97ee8e
+do-not-buy-yet = No compre todavía: { $part }. Antes se comprueba esto: { $check }.
 # en: feabbe78
 manual-first = El manual de su máquina manda. Lo que no vea claro, déjenoslo a nosotros.
 # en: 754d8e8a

@@ -2348,8 +2348,8 @@ check-read-key-run-how = En la propia llave, y luego en el lado del cable de su 
 verdict-read-key-run-sound = La llave la deja pasar; si el cuadro está muerto, le llega mal más adelante.
 # en: b223fec4
 verdict-read-key-run-faulty = Le llega, pero da poco o nada: la llave o su conector.
-# en: 7b7e0e00
-check-read-key-start = Borne START de la llave
+# en: a72147b1
+check-read-key-start = Voltios en el borne START de la llave
 # en: a95e1657
 check-read-key-start-ask = ¿Voltios en el borne START de la llave, llave en START?
 # en: d9e7bfd2
@@ -2948,8 +2948,8 @@ verdict-read-stud-sag = Compare con el borne de la batería: si hay más de 0,4 
 verdict-read-stud-lossy = Batería hundida, o terminal o cable positivo malo: compare con el borne de la batería.
 # en: a0aa5415
 verdict-read-stud-open = Sin voltios: terminal positivo, cable, cortacorrientes o batería cortados.
-# en: f0bbc46d
-check-read-trigger = Borne pequeño del solenoide
+# en: c86634de
+check-read-trigger = Voltios en el borne pequeño del solenoide
 # en: d531649a
 check-read-trigger-ask = ¿Voltios en el borne pequeño del solenoide, llave en START?
 # en: 6520c1e8
@@ -2960,8 +2960,8 @@ verdict-read-trigger-command-arrives = La orden de arranque llega: la avería es
 verdict-read-trigger-command-weak = Resistencia en la llave, los seguros, los conectores o el portafusibles; siga los voltios hacia atrás.
 # en: 86813253
 verdict-read-trigger-command-missing = No hay orden de arranque: vaya hacia atrás por relé, seguros y llave.
-# en: 998be641
-check-read-starter = Borne del propio motor de arranque
+# en: 21f4e311
+check-read-starter = Voltios en el borne del propio motor de arranque
 # en: f0e64df5
 check-read-starter-ask = ¿Voltios en el borne del motor de arranque, llave en START?
 # en: ea579a8d
