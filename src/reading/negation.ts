@@ -22,7 +22,10 @@ export function denials<Owner>(
     const deniedBefore = denied[index - 1] ?? false;
     const here = isDenied(text, { match, before, deniedBefore }, words);
     const end = matches[index + 1]?.from ?? text.tokens.length;
-    const behind = isDeniedAfter(text, { from: match.from, to: match.to, end }, words);
+    // "no echa humo ninguno" denies once, in two places.
+    const behind =
+      !holdsDenial(text, match, words) &&
+      isDeniedAfter(text, { from: match.from, to: match.to, end }, words);
     denied.push(match.denied !== (here || behind));
   });
   return denied;

@@ -19,11 +19,13 @@ function problemsWith(from: string, to: string, states: typeof known | null = nu
 
 const lineOf = (text: string) => shipped.slice(0, shipped.indexOf(text)).split("\n").length;
 
-describe("the shipped phrases", () => {
-  it("name only states, observations and red flags that exist", async () => {
-    const loaded = await loadKnowledge("flows");
-    if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
-    const phrases = loadPhrases(".", knownStates(loaded.value));
+describe("the shipped phrases", async () => {
+  // Loaded before the test, as that takes longer than most of them.
+  const loaded = await loadKnowledge("flows");
+  if (!loaded.ok) throw new Error(loaded.problems[0]?.says);
+  const phrases = loadPhrases(".", knownStates(loaded.value));
+
+  it("name only states, observations and red flags that exist", () => {
     if (!phrases.ok) throw new Error(JSON.stringify(phrases.problems, null, 1));
     expect(phrases.value[0]?.language).toBe("en");
     for (const one of phrases.value) {
