@@ -23,7 +23,6 @@ import type { ShopSettings } from "../domain/settings.ts";
 import type { StockedPart } from "../domain/stock.ts";
 import { relabelled } from "../knowledge/circuit-labels.ts";
 import { loadUrgency, urgencyOf } from "../knowledge/urgency.ts";
-import { judgePhoto } from "../paper/judge-photo.ts";
 import { createPrinter } from "../paper/print-paper.ts";
 import { takeInstanceLock } from "../store/instance-lock.ts";
 import { openLowdbStore } from "../store/lowdb-store.ts";
@@ -192,7 +191,8 @@ export async function startTurnrow(options: TurnrowOptions): Promise<Turnrow> {
   };
   const look: LookAtPhoto = async (file) => {
     const got = await chat.download(file);
-    if (got.ok) return judgePhoto(got.bytes);
+    // What opens pictures is large; a start does not wait for it.
+    if (got.ok) return (await import("../paper/judge-photo.ts")).judgePhoto(got.bytes);
     return got.why === "trouble" ? null : "not-checked";
   };
   const forget = createForget({ directory, commit, change });

@@ -5,8 +5,6 @@ import { calendarText } from "./calendar.ts";
 import { drawCauses } from "./causes-picture.ts";
 import { drawCircuitCard } from "./circuit-card.ts";
 import { csvText } from "./csv.ts";
-import { jobSheetPdf } from "./job-sheet.ts";
-import { stickerPdf } from "./sticker.ts";
 
 export interface PrintedFile {
   readonly name: string;
@@ -35,6 +33,7 @@ export function createPrinter(
       return { name: `${paper.name}.csv`, bytes: new TextEncoder().encode(csvText(paper.rows)) };
     }
     if (paper.kind === "sticker") {
+      const { stickerPdf } = await import("./sticker.ts");
       return { name: `${paper.name}.pdf`, bytes: await stickerPdf(paper, rightToLeft) };
     }
     if (paper.kind === "causes") {
@@ -50,6 +49,8 @@ export function createPrinter(
           : await drawCircuitCard(circuit, paper.circuit, rightToLeft);
       return { name: `${paper.name}.png`, bytes };
     }
+    // What writes PDF is large; a start does not wait for it.
+    const { jobSheetPdf } = await import("./job-sheet.ts");
     const bytes = await jobSheetPdf({
       sheet: paper,
       rightToLeft,
