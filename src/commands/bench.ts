@@ -2,6 +2,7 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import { createWorkerBuilder } from "../knowledge/bank-builder.ts";
 import { benchCircuit } from "./bench-circuit.ts";
 import { benchEngine } from "./bench-engine.ts";
+import { benchLoading } from "./bench-loading.ts";
 import { benchReader } from "./bench-reader.ts";
 import { benchShop } from "./bench-shop.ts";
 import type { CommandIo } from "./io.ts";
@@ -18,6 +19,7 @@ const parts: Readonly<Record<string, (workshop: Workshop, root: string) => unkno
   shop: (workshop, root) => benchShop(workshop, root),
   reader: ({ knowledge, reader }) =>
     benchReader(reader, { language: "en", texts: wordsOf(knowledge) }),
+  loading: (_, root) => benchLoading(root),
 };
 
 /** Things and their states by the names that everybody sees: "Fuel tap: shut". */

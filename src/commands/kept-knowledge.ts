@@ -27,10 +27,14 @@ export interface KnowledgeFiles {
  * Opens the files below a root. What understands them is itself only loaded where they have changed
  * since they were last understood: that is most of the time of a short command.
  *
- * @param root the folder that holds `flows/`, `locales/` and the hidden folder of what is kept
+ * @param root the folder that holds `flows/` and `locales/`
+ * @param folder where what is kept stands
  */
-export function openKnowledgeFiles(root: string): KnowledgeFiles {
-  const store = openKeptStore(join(root, ".cache", "knowledge"), programDigest());
+export function openKnowledgeFiles(
+  root: string,
+  folder = join(root, ".cache", "knowledge"),
+): KnowledgeFiles {
+  const store = openKeptStore(folder, programDigest());
   return {
     knowledge: () => knowledgeIn(root, store),
     languages: (known, languages) => languagesIn(root, store, { known, languages }),
