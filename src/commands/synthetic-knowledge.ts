@@ -203,6 +203,7 @@ function partOf(fault: Fault) {
     alternates: [],
     universal: false,
     fit: [],
+    needs: {},
     price: [10, 20] as const,
     carryMinutes: 3,
     source: "synthetic",

@@ -5,6 +5,7 @@ import type { Reporter } from "../domain/vocabulary.ts";
 import { buildGroups } from "./build-groups.ts";
 import { withCircumstances } from "./circumstances.ts";
 import { faultRepairs } from "./fault-repair.ts";
+import { withFittingParts } from "./fitting-parts.ts";
 import { buildHypotheses } from "./hypotheses.ts";
 import { voltsOf } from "./machine-condition.ts";
 import type { CompiledObservation, EvidenceGroup, Hypotheses, Model } from "./model.ts";
@@ -43,7 +44,8 @@ export function compileModel(
   for (const [fault, factor] of options.times ?? []) {
     times.set(fault, (times.get(fault) ?? 1) * factor);
   }
-  const learned = withConfusion(placed.knowledge, options.confusion ?? new Map());
+  const told = withConfusion(placed.knowledge, options.confusion ?? new Map());
+  const learned = withFittingParts(told, facts);
   const hypotheses = buildHypotheses(learned, facts, {
     times,
     ...(options.coincidence === undefined ? {} : { coincidence: options.coincidence }),

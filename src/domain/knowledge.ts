@@ -280,6 +280,8 @@ export interface Part extends Titled {
   readonly alternates: readonly string[];
   /** Carried on every van: one line in the kit. */
   readonly universal: boolean;
+  /** Machines that can have one at all; empty: any. */
+  readonly needs: MachineCondition;
   /** What must be known to buy the right one: volts, CCA, size … */
   readonly fit: readonly string[];
   /** Price band in the shop's currency units, low and high. */

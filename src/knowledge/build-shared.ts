@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Knowledge, MachineKind, Rates } from "../domain/knowledge.ts";
 import type { Problem } from "../domain/result.ts";
 import { MachineKindId } from "../domain/vocabulary.ts";
-import { onlyIf } from "./build-observation.ts";
+import { condition, onlyIf } from "./build-observation.ts";
 import type { Gathered } from "./gather.ts";
 import { normalised } from "./row.ts";
 import type { MachineFile, RatesText } from "./schema-shared.ts";
@@ -30,6 +30,7 @@ export function buildShared(gathered: Gathered): Shared {
       alternates: value.alternates ?? [],
       universal: value.universal,
       fit: value.fit ?? [],
+      needs: condition(value.needs),
       price: value.price,
       carryMinutes: value["carry-minutes"],
       source: basis,

@@ -7,7 +7,17 @@ import {
   ProcedureStep,
   Reporter,
 } from "../domain/vocabulary.ts";
-import { Id, Line, listOf, OnlyIf, Paragraph, Source, Span, Title } from "./schema-words.ts";
+import {
+  Condition,
+  Id,
+  Line,
+  listOf,
+  OnlyIf,
+  Paragraph,
+  Source,
+  Span,
+  Title,
+} from "./schema-words.ts";
 import { UrgencyText } from "./urgency.ts";
 
 const minutes = z.number().min(0).max(600);
@@ -19,6 +29,7 @@ export const PartText = z.strictObject({
   alternates: listOf(Id).optional(),
   universal: z.boolean().default(false),
   fit: z.array(Line).optional(),
+  needs: Condition.optional(),
   price: Span,
   "carry-minutes": minutes,
   source: Source.optional(),

@@ -172,6 +172,7 @@ export function makePart(id: string, given: Partial<Part> = {}): Part {
     alternates: [],
     universal: false,
     fit: [],
+    needs: {},
     price: [1, 2],
     carryMinutes: 2,
     source: "invented",

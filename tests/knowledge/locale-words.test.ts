@@ -17,6 +17,7 @@ const small: Knowledge = {
         alternates: [],
         universal: false,
         fit: ["Volts", "Cold cranking amps"],
+        needs: {},
         price: [1, 2],
         carryMinutes: 1,
         source: "test",
