@@ -6267,8 +6267,8 @@ tool-wheel-chocks = Unterlegkeile
 # en: dcc578ac
 tool-torch = Taschenlampe
 
-# en: 5a4834f1
-tool-cleaning-spray = Vergaserreiniger
+# en: 468c778d
+tool-cleaning-spray = Reinigungsspray
 
 # en: 72881750
 tool-hand-pump = Umfüllpumpe und Kanister

@@ -4192,8 +4192,8 @@ tool-fuel-gauge = Manómetro de combustible
 tool-wheel-chocks = Calzos de rueda
 # en: dcc578ac
 tool-torch = Linterna
-# en: 5a4834f1
-tool-cleaning-spray = Limpiador de carburadores
+# en: 468c778d
+tool-cleaning-spray = Aerosol limpiador
 # en: 72881750
 tool-hand-pump = Bomba de trasiego y bidón
 # en: fdee8b32
