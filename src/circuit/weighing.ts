@@ -35,8 +35,10 @@ export interface Weighing {
  * Sets of evidence kept weighed, and items whose chances are kept: one choice asks about a few of
  * them in turn. Together with its bank they stay below 30 MB a machine kind and temperature.
  */
-const KEPT = 8;
-const ITEMS_KEPT = 12;
+const KEPT = 7;
+const ITEMS_KEPT = 10;
+/** Bytes kept for each machine of a bank, besides the bank itself: weights, live ones, chances. */
+export const KEPT_BYTES = KEPT * (8 + 4) + ITEMS_KEPT * 4;
 
 /** Names a question: equal questions have equal names. */
 export function questionName({ observation, after, edges }: Question): string {

@@ -6,9 +6,10 @@ import { DISTRACTED, distort, OTHER_MACHINES } from "../circuit/study-world.ts";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
 import type { BankBuilder } from "../knowledge/bank-builder.ts";
+import { benchCircuitSpeed, type CircuitSpeed } from "./bench-circuit-speed.ts";
 
 /** Circuits of the study: one with a contactor, one with relay and shift solenoid. */
-const STUDIED = ["garden-tractor", "compact-tractor"];
+const STUDIED = ["garden-tractor", "compact-tractor"] as const;
 const SEED = 21;
 /** What people say first; the other answers follow in random order. */
 const OPENING = ["on-start", "lights-on", "lights-at-start", "battery-rest-volts"];
@@ -18,8 +19,7 @@ export interface CircuitBench {
   readonly circuit: string;
   readonly machinesPerFault: number;
   readonly buildSeconds: number;
-  /** Milliseconds, median of many, for one more answer. */
-  readonly updateMs: number;
+  readonly speed: CircuitSpeed;
   /** Machines of another maker, a distracted observer, a second fault in four of ten. */
   readonly heldOut: StudyResult;
 }
@@ -42,24 +42,6 @@ function lookAlikes(hypotheses: readonly string[]): string[][] {
     "engine-seized": "starter-jammed",
   };
   return Object.entries(setting).filter((pair) => pair.every((id) => hypotheses.includes(id)));
-}
-
-function medianUpdate(joint: ReturnType<typeof createJoint>): number {
-  const times = Array.from({ length: 60 }, (_, n) => {
-    const value = 11.5 + n / 50;
-    const started = performance.now();
-    joint.logLikelihood([
-      {
-        kind: "reading",
-        observation: "battery-rest-volts",
-        low: value,
-        high: value,
-        meterError: 0.1,
-      },
-    ]);
-    return performance.now() - started;
-  });
-  return times.sort((a, b) => a - b)[30] ?? 0;
 }
 
 /** Speed of the simulated circuits, and how much weighing whole machines is worth. */
@@ -91,7 +73,7 @@ export async function benchCircuit(options: CircuitBenchOptions): Promise<Circui
       circuit: id,
       machinesPerFault: options.machines,
       buildSeconds,
-      updateMs: medianUpdate(joint),
+      speed: benchCircuitSpeed(joint, blocks, { knowledge: options.knowledge, kind: id }),
       heldOut,
     });
   }

@@ -11,9 +11,12 @@ describe("the bench of the circuits", () => {
       ...{ machines: 60, heldOutPerFault: 1 },
     });
     expect(figures.map((one) => one.circuit)).toEqual(["garden-tractor", "compact-tractor"]);
-    for (const { heldOut, updateMs } of figures) {
+    for (const { heldOut, speed } of figures) {
       expect(heldOut.joint.map((one) => one.answers)).toEqual([4, 8, 14]);
-      expect(updateMs).toBeGreaterThan(0);
+      expect(speed.updateMs).toBeGreaterThan(0);
+      expect(speed.nextCheck.ratio).toBeGreaterThan(0);
+      // What is kept weighed comes on top of the bank, for each of its machines alike.
+      expect(speed.mostMegabytes).toBeGreaterThan(speed.bankMegabytes);
     }
   }, 120_000);
 });

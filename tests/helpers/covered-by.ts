@@ -11,6 +11,7 @@ export const coveredBy: Readonly<Record<string, string>> = {
   "src/chat/intake.ts": "tests/chat/bot.test.ts",
   "src/chat/trouble.ts": "tests/chat/carrier.test.ts",
   "src/commands/demo-call.ts": "tests/commands/rehearsal.test.ts",
+  "src/commands/bench-circuit-speed.ts": "tests/commands/bench-circuit.test.ts",
   "src/commands/engine-options.ts": "tests/commands/circuit-banks.test.ts",
   "src/commands/told-operator.ts": "tests/commands/field-cost.test.ts",
   "src/commands/whole-call.ts": "tests/commands/field-cost.test.ts",
