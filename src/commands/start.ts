@@ -11,7 +11,7 @@ import { loadScenario } from "./scenario.ts";
 import { seatMembers } from "./seat-members.ts";
 import { exampleFolder, exampleSettings, loadPartFile, loadShopSettings } from "./shop-settings.ts";
 import { startTurnrow, type Turnrow } from "./turnrow.ts";
-import { brokenFlows, openWorkshop, type Workshop } from "./workshop.ts";
+import { brokenFlows, openWorkshop, type Workshop, warmUp } from "./workshop.ts";
 
 /** Waits for Ctrl-C or a supervisor's polite signal. */
 function untilSignalled(): Promise<void> {
@@ -55,6 +55,7 @@ async function serve(token: string, ground: Ground): Promise<number> {
   if (turnrow.ownerLink !== null) {
     io.stdout(`Open this link once to become the shop's owner:\n  ${turnrow.ownerLink}\n`);
   }
+  warmUp(workshop);
   return keepRunning(turnrow, io);
 }
 
@@ -73,6 +74,7 @@ async function rehearse(ground: Ground): Promise<number> {
   io.stdout(
     `The rehearsal room is open: ${server.url}/\nNothing leaves this computer. Ctrl-C ends it.\n`,
   );
+  warmUp(workshop);
   const code = await keepRunning(turnrow, io);
   await server.stop();
   return code;

@@ -74,6 +74,12 @@ export async function openWorkshop(
   return { ok: true, value: { ...desk.value, knowledge, circuits: circuits.value } };
 }
 
+/** Makes every language ready, so that the first message of a chat need not wait for it. */
+export function warmUp({ reader, languages, knowledge }: ReadingDesk): void {
+  const [first] = knowledge.observations.values();
+  reader.read(first?.title ?? "", { languages });
+}
+
 /** One plain message for files of the program's own that cannot be used. */
 export function brokenFlows(problems: readonly Problem[]): string {
   const count = problems.length === 1 ? "one mistake" : `${problems.length} mistakes`;

@@ -2,7 +2,8 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { brokenFlows, openWorkshop } from "../../src/commands/workshop.ts";
+import { brokenFlows, openWorkshop, warmUp } from "../../src/commands/workshop.ts";
+import type { Reader } from "../../src/domain/reading.ts";
 import { workshop } from "../helpers/dialog.ts";
 
 let root: string;
@@ -20,6 +21,17 @@ describe("what every command that thinks about cases needs", () => {
     const { understood } = workshop.reader.read("one click", { languages: ["en"] });
     const observation = understood[0]?.observation ?? "";
     expect(workshop.knowledge.observations.has(observation)).toBe(true);
+  });
+
+  it("makes every language ready when it is warmed up", () => {
+    const asked: string[] = [];
+    const read: Reader["read"] = (text, options) => {
+      asked.push(text, ...options.languages);
+      return workshop.reader.read(text, options);
+    };
+    warmUp({ ...workshop, reader: { read } });
+    expect(asked.slice(1)).toEqual(workshop.languages);
+    expect(asked[0]).not.toBe("");
   });
 
   it("is refused where a file is broken, with its place, and one plain sentence for the user", async () => {
