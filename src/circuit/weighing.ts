@@ -35,7 +35,7 @@ export interface Weighing {
  * Sets of evidence kept weighed, and items whose chances are kept: one choice asks about a few of
  * them in turn. Together with its bank they stay below 30 MB a machine kind and temperature.
  */
-const KEPT = 7;
+const KEPT = 6;
 const ITEMS_KEPT = 10;
 /** Bytes kept for each machine of a bank, besides the bank itself: weights, live ones, chances. */
 export const KEPT_BYTES = KEPT * (8 + 4) + ITEMS_KEPT * 4;
