@@ -14,6 +14,7 @@ import { placeQuantities } from "./measures.ts";
 import { findMentions, type Mention } from "./mentions.ts";
 import { mergeAnswer } from "./merge-answer.ts";
 import type { NumberReader } from "./numbers.ts";
+import { partsAlone } from "./parts-alone.ts";
 import type { Match } from "./patterns.ts";
 import type { Quantity } from "./quantity.ts";
 import { replacedReadings } from "./replaced.ts";
@@ -58,7 +59,12 @@ export function understand(
   const clauses = cutClauses(tokens, language.words);
   const matches = signMatches(clauses, language);
   const scopes = findScopes(clauses, language, matches);
-  const asides = findAsides(clauses, language, scopes);
+  const named = findAsides(clauses, language, scopes);
+  const alone =
+    remedy && named.replaced.length === 0
+      ? partsAlone(clauses, { parts: named.components, signs: matches }, language)
+      : [];
+  const asides = alone.length === 0 ? named : { ...named, replaced: alone };
   const told = numbers
     .quantities(clauses, options.now ?? null)
     .filter(({ from }) => !scopes.isUnreal(from));
@@ -122,7 +128,7 @@ export function understand(
     earlier: settled.earlier,
     acts: done.acts,
     implausible: [...(answer?.implausible ?? []), ...measured.implausible],
-    ...named(clauses, asides),
+    ...namedIn(clauses, asides),
     machine: hinted.hints,
     command: commandOf(clauses, language),
     afterwards: false,
@@ -163,7 +169,7 @@ function readSigns(
   return { mentions, settled, done };
 }
 
-function named(
+function namedIn(
   clauses: Clauses,
   asides: Asides,
 ): Pick<ReadingResult, "replaced" | "components" | "redFlags" | "urgency"> {
