@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { updateBelief } from "../../src/diagnosis/belief.ts";
 import { channelOf, seenNow } from "../../src/diagnosis/channel.ts";
 import { compileModel } from "../../src/diagnosis/compile.ts";
+import { UNLIKE_SIMULATED } from "../../src/diagnosis/joint-context.ts";
 import type { Evidence } from "../../src/domain/evidence.ts";
 import type {
   CircuitEvidence,
@@ -157,5 +158,25 @@ describe("a group weighed by simulated circuits", () => {
         }
       }
     }
+  });
+
+  it("keeps a cause in the running that the simulated machines rule out: this one may be unlike them", () => {
+    const sure = rowsAsCircuit();
+    const flat = sure.hypotheses.indexOf("flat");
+    const wrong = {
+      ...sure,
+      logLikelihood: (evidence: readonly CircuitEvidence[]) =>
+        sure
+          .logLikelihood(evidence)
+          .map((log, k) => (k === flat && evidence.length > 0 ? -600 : log)),
+    };
+    const byWrong = compileModel(knowledge, someMachine, { joint: [wrong] });
+    const evidence = { reports: [told("lights-on", "dim"), read("rest-volts", 11.2)], acts: [] };
+    // Hypotheses are nothing wrong, then the faults in order. Odds against a cause that both know.
+    const odds = (model: typeof byRows) => {
+      const { probability } = updateBelief(model, evidence);
+      return (probability[1] ?? 0) / (probability[2] ?? 1);
+    };
+    expect(odds(byWrong) / odds(byRows)).toBeCloseTo(UNLIKE_SIMULATED, 6);
   });
 });
