@@ -46,6 +46,8 @@ const SCORE_IF_NAMED = 1.5;
 interface Candidate {
   readonly measure: Measure;
   readonly score: number;
+  /** How many things are measured in this unit. */
+  readonly usual: number;
 }
 
 /** Gives each number to the observation it was read at. */
@@ -69,7 +71,7 @@ export function placeQuantities(
     const candidates = candidatesFor(text, quantity, { near, reaches, input });
     const fitting = candidates
       .filter((one) => fits(quantity, one.measure.observation, input))
-      .sort((a, b) => b.score - a.score);
+      .sort((a, b) => b.score - a.score || b.usual - a.usual);
     const [best] = fitting;
     if (quantity.none === true && (best?.score ?? 0) < SCORE_IF_NAMED) continue;
     if (best === undefined || best.score < LEAST_SCORE) {
@@ -104,9 +106,16 @@ function withoutCounts(text: Clauses, quantities: readonly Quantity[]): readonly
 /** P(the best place is meant); 0 where it must be asked: no words near, two places, wrong unit. */
 function sureOf(quantity: Quantity, fitting: readonly Candidate[]): number {
   const [best, next] = fitting;
-  if (best === undefined || best.score < 1 || best.score <= (next?.score ?? 0)) return 0;
+  if (best === undefined || best.score < 1) return 0;
+  if (next !== undefined && best.score <= next.score && !isUsual(quantity, best, next)) return 0;
   if (quantity.unit === null || quantity.none === true) return SURE_WITHOUT_UNIT;
   return best.measure.unit === quantity.unit ? SURE_IF_PLACED : 0;
+}
+
+/** Of two units that a bare number may have, the one that more is measured in: "9.8 cranking". */
+function isUsual(quantity: Quantity, best: Candidate, next: Candidate): boolean {
+  const isBare = quantity.unit === null && best.measure.unit !== next.measure.unit;
+  return isBare && best.usual > next.usual;
 }
 
 function optionsOf(quantity: Quantity, fitting: readonly Candidate[]): readonly AmbiguousOption[] {
@@ -146,7 +155,8 @@ function candidatesFor(
       text.sentences[from] === text.sentences[quantity.from] &&
       Math.abs(from - quantity.from) <= WORDS_AROUND,
   );
-  return input.language.phrases.measures.flatMap((measure, index) => {
+  const { measures } = input.language.phrases;
+  return measures.flatMap((measure, index) => {
     const asSaid = quantity.unit === measure.unit || quantity.unit === null;
     const calledAmps = quantity.unit === "A" && measure.unit === "V";
     if (!asSaid && !calledAmps) return [];
@@ -161,7 +171,9 @@ function candidatesFor(
     const led =
       quantity.decimal || about.some(({ owner, to }) => !owner.rulesOut && to === quantity.from);
     const score = quantity.unit === null && !led ? 0 : Math.max(unsaid, ...words);
-    return score <= 0 ? [] : [{ measure, score: calledAmps ? score * CALLED_AMPS : score }];
+    if (score <= 0) return [];
+    const usual = measures.filter(({ unit }) => unit === measure.unit).length;
+    return [{ measure, usual, score: calledAmps ? score * CALLED_AMPS : score }];
   });
 }
 

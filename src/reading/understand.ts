@@ -89,8 +89,15 @@ export function understand(
     remedy,
   });
   const expected = options.expecting?.observation;
-  // A number whose own place was named is no answer to a question about another one.
-  const unnamed = quantities.filter((one) => (measured.named.get(one) ?? expected) === expected);
+  // A number whose own place was named is no answer to a question about another one, nor is a bare
+  // one in the same breath: "battery 12.5 at rest, 12.1 cranking".
+  const placeOf = (one: Quantity): string | undefined => measured.named.get(one);
+  const isElsewhere = quantities.some((one) => (placeOf(one) ?? expected) !== expected);
+  const unnamed = quantities.filter(
+    (one) =>
+      placeOf(one) === expected ||
+      (placeOf(one) === undefined && (!isElsewhere || one.unit !== null)),
+  );
   const input = { language, model, scopes, quantities: unnamed, volts };
   const answer =
     options.expecting === undefined ? null : answerTo(clauses, options.expecting, input);

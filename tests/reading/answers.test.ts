@@ -36,6 +36,18 @@ describe("answers to an open question", () => {
     expect(says(text, asked("battery-rest-volts"))).toEqual(["battery-rest-volts=12.4"]),
   );
 
+  it("takes a bare number beside one of another place for no answer, and one with its unit for one", () => {
+    const amps = asked("starter-amps");
+    expect(says("battery 12.5 at rest, 12.1 cranking", amps)).toEqual([
+      "battery-rest-volts=12.5",
+      "battery-start-volts=12.1",
+    ]);
+    expect(says("battery 12.5 at rest, 180 A", amps)).toEqual([
+      "battery-rest-volts=12.5",
+      "starter-amps=180",
+    ]);
+  });
+
   it.each(["battery 12.6 V at rest", "at rest the battery shows 12.6 volts"])(
     "takes a number whose own place is named for that place alone: %s",
     (text) => expect(says(text, asked("dash-volts-start"))).toEqual(["battery-rest-volts=12.6"]),

@@ -18,6 +18,11 @@ describe("readings of a meter", () => {
       "battery-start-volts=9.2",
     ]));
 
+  it.each(["battery 12.5 at rest, 9.8 cranking", "battery 12.5 resting, 9.8 while cranking"])(
+    "takes bare numbers for the commoner unit: %s",
+    (text) => expect(says(text)).toEqual(["battery-rest-volts=12.5", "battery-start-volts=9.8"]),
+  );
+
   it("asks where it was measured when nothing says so", () => {
     const [open] = read("12,4 v i think").ambiguous;
     expect(open?.options[0]?.observation).toBe("battery-rest-volts");
