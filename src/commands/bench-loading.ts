@@ -48,7 +48,8 @@ export async function benchLoading(root: string, repeats = 3): Promise<LoadingBe
 async function openAll(root: string, folder: string): Promise<void> {
   const files = openKnowledgeFiles(root, folder);
   const knowledge = await files.knowledge();
-  if (knowledge.ok) await files.languages(knowledge.value);
+  const languages = knowledge.ok ? await files.languages(knowledge.value) : knowledge;
+  if (languages.ok) for (const { open } of languages.value) open();
   await files.circuits();
 }
 

@@ -1,25 +1,27 @@
 import { join } from "node:path";
 import type { CircuitNetwork } from "../domain/circuit.ts";
 import type { Knowledge } from "../domain/knowledge.ts";
+import type { Phrases } from "../domain/phrases.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { type FileText, readCircuitTexts, readFlowTexts } from "../knowledge/flow-texts.ts";
 import { type KeptStore, openKeptStore } from "../knowledge/kept-store.ts";
 import { phraseLanguages, readPhraseText } from "../knowledge/phrase-texts.ts";
 import { codeForm, programDigest } from "../knowledge/program-digest.ts";
-import { compileLanguage } from "../reading/grammar.ts";
-import { type LanguageTables, tablesOf } from "../reading/kept-language.ts";
+import { compileLanguage, type Language } from "../reading/grammar.ts";
+import { type LanguageTables, openLanguage, tablesOf } from "../reading/kept-language.ts";
+import type { ClosedLanguage } from "../reading/reader.ts";
 
 /** What is read from `flows/` and `locales/`, from the texts or as kept from an earlier start. */
 export interface KnowledgeFiles {
   knowledge(): Promise<Result<Knowledge>>;
   /**
-   * How each language says things, ready to read.
+   * How each language says things, to be opened when it is first read.
    * @param languages only these, where they have phrases; absent: all there are
    */
   languages(
     known: Knowledge,
     languages?: readonly string[],
-  ): Promise<Result<readonly LanguageTables[]>>;
+  ): Promise<Result<readonly ClosedLanguage[]>>;
   circuits(): Promise<Result<ReadonlyMap<string, CircuitNetwork>>>;
 }
 
@@ -56,33 +58,47 @@ async function languagesIn(
   root: string,
   store: KeptStore,
   wanted: { readonly known: Knowledge; readonly languages: readonly string[] | undefined },
-): Promise<Result<readonly LanguageTables[]>> {
+): Promise<Result<readonly ClosedLanguage[]>> {
   const problems: Problem[] = [];
-  const all: LanguageTables[] = [];
+  const all: ClosedLanguage[] = [];
   const { known, languages } = wanted;
   for (const language of phraseLanguages(root)) {
     if (languages?.includes(language) === false) continue;
-    const { file, text } = readPhraseText(root, language);
-    const read = await store.get({
+    const phrases = readPhraseText(root, language);
+    const thing = {
       name: `language-${language}-${codeForm}`,
-      from: [known.version, file, text],
+      from: [known.version, phrases.file, phrases.text],
       is: isLanguage,
-      make: () => understandPhrases({ file, text }, known),
-    });
-    if (read.ok) all.push(read.value);
-    else problems.push(...read.problems);
+    };
+    const tables = store.find(thing);
+    if (tables !== undefined) {
+      all.push({ language, open: () => openLanguage(tables) });
+      continue;
+    }
+    const understood = await understandPhrases(phrases, known);
+    if (understood.ok) {
+      const { value } = understood;
+      all.push({ language, open: () => openedAndKept(value, (made) => store.keep(thing, made)) });
+    } else problems.push(...understood.problems);
   }
   return problems.length === 0 ? { ok: true, value: all } : { ok: false, problems };
+}
+
+/** Made ready only when it is first read, so that a start need not wait for it. */
+function openedAndKept(phrases: Phrases, keep: (tables: LanguageTables) => void): Language {
+  const language = compileLanguage(phrases);
+  keep(tablesOf(language));
+  return language;
 }
 
 async function understandPhrases(
   { file, text }: FileText,
   known: Knowledge,
-): Promise<Result<LanguageTables>> {
+): Promise<Result<Phrases>> {
   const { knownStates, readPhrases } = await import("../knowledge/phrases.ts");
   const { phrases, problems } = readPhrases(file, text, knownStates(known));
   if (phrases === null || problems.length > 0) return { ok: false, problems };
-  return { ok: true, value: tablesOf(compileLanguage(phrases)) };
+  return { ok: true, value: phrases };
 }
 
 function circuitsIn(

@@ -3,7 +3,6 @@ import type { Knowledge } from "../domain/knowledge.ts";
 import type { Reader, ReaderModel } from "../domain/reading.ts";
 import type { Problem, Result } from "../domain/result.ts";
 import { withCircuitLabels } from "../knowledge/circuit-labels.ts";
-import { openLanguage } from "../reading/kept-language.ts";
 import { createReaderOf } from "../reading/reader.ts";
 import { readerModel } from "../reading/reader-model.ts";
 import { type KnowledgeFiles, openKnowledgeFiles } from "./kept-knowledge.ts";
@@ -41,17 +40,14 @@ async function readingDesk(
   if (!knowledge.ok) return knowledge;
   const spoken = await files.languages(knowledge.value, languages);
   if (!spoken.ok) return spoken;
-  const closed = spoken.value.map((tables) => {
-    return { language: tables.phrases.language, open: () => openLanguage(tables) };
-  });
   const model = readerModel(knowledge.value);
   return {
     ok: true,
     value: {
       knowledge: knowledge.value,
-      reader: createReaderOf(closed, model),
+      reader: createReaderOf(spoken.value, model),
       model,
-      languages: closed.map((one) => one.language),
+      languages: spoken.value.map((one) => one.language),
     },
   };
 }

@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import {
   cpSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -53,8 +54,17 @@ export function programHome(options: { readonly ownFlows?: boolean } = {}): stri
   }
   if (options.ownFlows === true) cpSync("flows", join(home, "flows"), { recursive: true });
   else symlinkSync(join(project, "flows"), join(home, "flows"), "junction");
+  shareKept(home);
   cpSync("package.json", join(home, "package.json"));
   return home;
+}
+
+/** Programs of one build and one knowledge understand its files once; each would take seconds. */
+function shareKept(home: string): void {
+  const shared = join(project, ".cache", "knowledge-e2e");
+  mkdirSync(shared, { recursive: true });
+  mkdirSync(join(home, ".cache"));
+  symlinkSync(shared, join(home, ".cache", "knowledge"), "junction");
 }
 
 export const removeFolder = (folder: string) => rmSync(folder, { recursive: true, force: true });

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { serialize } from "node:v8";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { keptKey, packKept, unpackKept } from "../../src/knowledge/kept-file.ts";
-import { type KeptStore, noKeptStore, openKeptStore } from "../../src/knowledge/kept-store.ts";
+import { type KeptStore, openKeptStore } from "../../src/knowledge/kept-store.ts";
 
 type Counts = ReadonlyMap<string, ReadonlySet<number>>;
 const isCounts = (value: unknown): value is Counts => value instanceof Map;
@@ -76,11 +76,18 @@ describe("what was made of texts", () => {
     expect(await counted(open())).toBe(0);
   });
 
-  it("is made every time where nothing can be written, or nothing is to be kept", async () => {
+  it("is made every time where nothing can be written", async () => {
     writeFileSync(folder, "a file where the folder would be");
     expect(await counted(open())).toBe(1);
     expect(await counted(open())).toBe(1);
-    expect(await counted(noKeptStore)).toBe(1);
+  });
+
+  it("is found where it was kept, whoever made it", async () => {
+    const thing = { name: "counts", from: ["text"], is: isCounts };
+    expect(open().find(thing)).toBeUndefined();
+    open().keep(thing, counts);
+    expect(open().find(thing)).toEqual(counts);
+    expect(await counted(open())).toBe(0);
   });
 
   it("is not kept where it is a mistake", async () => {
