@@ -88,6 +88,30 @@ describe("what only looks like a state", () => {
     expect(says("en", text)).toContain(state),
   );
 
+  it.each([
+    ["en", "turns over but nothing"],
+    ["en", "cranks fine but no joy"],
+    ["en", "it turns over fine, but nothing"],
+    ["es", "gira bien, pero nada"],
+    ["de", "er dreht, aber nix"],
+    ["es", "gira pero nada"],
+    ["es", "da vueltas pero no pasa nada"],
+    ["de", "dreht aber nix"],
+    ["de", "orgelt gut, aber nichts passiert"],
+  ])("is told of the engine's firing where it turns (%s): %s", (language, text) => {
+    expect(says(language, text)).toContain("on-start=turns-no-fire");
+    expect(says(language, text)).not.toContain("on-start=nothing");
+  });
+
+  it("is asked where a battery is told by its rating alone", () => {
+    const asked = (text: string) =>
+      reader
+        .read(text, { languages: ["en"] })
+        .ambiguous.flatMap(({ options }) => options.map(({ observation }) => observation));
+    expect(asked("battery tested 62 of 250 CCA")).toContain("load-test");
+    expect(asked("tester shows 480 CCA out of 500")).toContain("load-test");
+  });
+
   it("clears a part that is named in front of a colon", () => {
     const denied = (text: string) =>
       reader.read(text, { languages: ["en"] }).denied.map(({ state }) => state);
