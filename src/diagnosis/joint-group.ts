@@ -137,23 +137,28 @@ function predictOther(context: JointContext, inside: Seen, observation: string):
   const staying = stays === null ? null : joint.predictive(stays.items, question);
   const width = turning.length / joint.hypotheses.length;
   const fires = startLikelihood(firing, inside);
+  const turnLike = likelihood(turns);
+  const stayLike = stays === null ? null : likelihood(stays);
+  const places = own.map((id, s) => (states.length > 0 ? states.indexOf(id) : s));
   return (h) => {
     const entry = entries[h] ?? -1;
     if (entry < 0) return null;
-    const turn = (likelihood(turns)[entry] ?? 0) * (fires[h] ?? 1);
-    const stay = stays === null ? 0 : (likelihood(stays)[entry] ?? 0);
-    const at = (s: number): number =>
-      turn * (turning[entry * width + s] ?? 0) + stay * (staying?.[entry * width + s] ?? 0);
-    const row = own.map((id, s) => {
-      const index = states.length > 0 ? states.indexOf(id) : s;
-      return index < 0 ? 0 : at(index);
-    });
-    return scaled(Float64Array.from(row));
+    const turn = (turnLike[entry] ?? 0) * (fires[h] ?? 1);
+    const stay = stayLike?.[entry] ?? 0;
+    const row = new Float64Array(places.length);
+    for (let s = 0; s < row.length; s++) {
+      const at = places[s] ?? -1;
+      if (at < 0) continue;
+      const from = entry * width + at;
+      row[s] = turn * (turning[from] ?? 0) + stay * (staying?.[from] ?? 0);
+    }
+    return scaled(row);
   };
 }
 
 /** Null where nothing is left to scale. */
 function scaled(row: Float64Array): Float64Array | null {
-  const total = row.reduce((sum, value) => sum + value, 0);
+  let total = 0;
+  for (let s = 0; s < row.length; s++) total += row[s] ?? 0;
   return total > 0 ? row.map((value) => value / total) : null;
 }
