@@ -80,7 +80,9 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   if (observation === null) {
     const end = given === undefined ? (inText?.[0].length ?? 0) : given.length;
     const isList = (id: string): boolean => input.model.observations.get(id)?.kind === "list";
-    return isOutcome(said, one) ? withoutSettings(full, end, isList) : full;
+    if (isOutcome(said, one)) return withoutSettings(full, end, isList);
+    // "tried to crank: no" tells nothing of what cranking would have shown.
+    return isBareDenial(said, one) ? { ...full, ambiguous: [] } : full;
   }
   // What was done and what came of it may stand on both sides of the colon.
   if (remedy || full.acts.length > 0) return full;
@@ -101,6 +103,11 @@ function saysNothing({ understood, denied, ambiguous, acts }: ReadingResult): bo
 function isOutcome(said: string, { language }: Labelled): boolean {
   const tokens = language.lexicon.tokens(tokenise(said));
   return tellsOutcome(cutClauses(tokens, language.words), language);
+}
+
+function isBareDenial(said: string, { language }: Labelled): boolean {
+  const tokens = language.lexicon.tokens(tokenise(said));
+  return tokens.length > 0 && tokens.every(({ stem }) => language.words.not.has(stem));
 }
 
 function labelIn(text: string): RegExpExecArray | null {

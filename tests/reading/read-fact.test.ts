@@ -55,6 +55,12 @@ describe("entries of a case file", () => {
     expect(ambiguous).toEqual([]);
   });
 
+  it("tell nothing of what was not tried", () => {
+    const { understood, ambiguous } = readFact("tried-to-crank", "no", tools);
+    expect([...understood, ...ambiguous]).toEqual([]);
+    expect(said("cranks", "no")).toEqual(["engine-turns=no"]);
+  });
+
   it("hand back what they cannot place, and never fail", () => {
     expect(readFact("serial-number", "AB-12", tools).notUnderstood).toEqual([
       "serial-number: AB-12",
