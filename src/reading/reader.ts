@@ -79,10 +79,7 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const said = given === undefined ? withoutLabel(text, inText) : text;
   if (observation === null) {
     const end = given === undefined ? (inText?.[0].length ?? 0) : given.length;
-    const isList = (id: string): boolean => input.model.observations.get(id)?.kind === "list";
-    if (isOutcome(said, one)) return withoutSettings(full, end, isList);
-    // "tried to crank: no" tells nothing of what cranking would have shown.
-    return isBareDenial(said, one) ? { ...full, ambiguous: [] } : full;
+    return underOtherName(full, { said, end, model: input.model, one });
   }
   // What was done and what came of it may stand on both sides of the colon.
   if (remedy || full.acts.length > 0) return full;
@@ -94,6 +91,17 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
     (denial) => denial.observation !== observation && denial.hedge === 0,
   );
   return { ...answered, denied: [...answered.denied, ...cleared] };
+}
+
+/** What stands under a name that is nothing to observe: "fuel tap nearly shut: keeps running". */
+function underOtherName(
+  full: ReadingResult,
+  { said, end, model, one }: { said: string; end: number; model: ReaderModel; one: Labelled },
+): ReadingResult {
+  const isList = (id: string): boolean => model.observations.get(id)?.kind === "list";
+  if (isOutcome(said, one)) return withoutSettings(full, end, isList);
+  // "tried to crank: no" tells nothing of what cranking would have shown.
+  return isBareDenial(said, one) ? { ...full, ambiguous: [] } : full;
 }
 
 function saysNothing({ understood, denied, ambiguous, acts }: ReadingResult): boolean {
