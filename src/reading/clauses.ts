@@ -20,7 +20,7 @@ export interface ClauseWords {
   /** Joining words, time words and the like, left aside at an edge. */
   readonly fillers: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
-  /** Words of looking, beside which a comma ends nothing: "coil tested, no fault", "coil, checked, good". */
+  /** Words of looking, beside which a comma ends nothing: "coil tested, fine", "coil, tested, fine". */
   readonly looked: ReadonlySet<string>;
 }
 

@@ -86,7 +86,7 @@ function readIn(text: string, one: Labelled, input: UnderstandInput): ReadingRes
   const options = { ...input.options, expecting: { observation } };
   const answered = understand(said, one, { ...input, options });
   if (!isAbout(answered, observation)) return full;
-  // "brake switch: tested, good" answers about its plug and clears the switch as well; a look does not.
+  // "brake switch: tested, good" answers about its plug and clears the switch; a look does not.
   const cleared = inOne.denied.filter(
     (denial) => denial.observation !== observation && denial.hedge === 0,
   );
