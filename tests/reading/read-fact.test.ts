@@ -22,6 +22,8 @@ describe("entries of a case file", () => {
     ["dash_lights", "none", ["lights-on=dead"]],
     ["noise", "none", ["on-start=nothing"]],
     ["jump tried", "no change", ["jump-start=no-change"]],
+    ["battery", "tested good under load", ["load-test=passes"]],
+    ["how it stopped", "under load", ["how-stopped=under-load"]],
   ])("%s: %s", (key, value, expected) => expect(said(key, value)).toEqual(expected));
 
   it("know the general name for both kinds of lights", () => {
