@@ -1,16 +1,10 @@
-import { fileURLToPath } from "node:url";
-import { beforeAll, describe, expect, it } from "vitest";
-import { type Knowledge, type Row, wordKey } from "../../src/domain/knowledge.ts";
+import { describe, expect, it } from "vitest";
+import { type Row, wordKey } from "../../src/domain/knowledge.ts";
 import { causeGroups, machineKinds, reporters } from "../../src/domain/vocabulary.ts";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
 import { expectedWords } from "../../src/knowledge/locale-words.ts";
+import { shippedKnowledge } from "../helpers/shipped.ts";
 
-let knowledge: Knowledge;
-beforeAll(async () => {
-  const read = await loadKnowledge(fileURLToPath(new URL("../../flows", import.meta.url)));
-  if (!read.ok) throw new Error(read.problems.map(({ says }) => says).join("\n"));
-  knowledge = read.value;
-}, 60_000);
+const knowledge = await shippedKnowledge();
 
 const states = (id: string) => knowledge.observations.get(id)?.states.map((state) => state.id);
 const sum = (row: Row) => row.reduce((total, value) => total + value, 0);

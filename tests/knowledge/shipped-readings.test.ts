@@ -1,14 +1,7 @@
-import { fileURLToPath } from "node:url";
-import { beforeAll, describe, expect, it } from "vitest";
-import type { Knowledge } from "../../src/domain/knowledge.ts";
-import { loadKnowledge } from "../../src/knowledge/load.ts";
+import { describe, expect, it } from "vitest";
+import { shippedKnowledge } from "../helpers/shipped.ts";
 
-let knowledge: Knowledge;
-beforeAll(async () => {
-  const read = await loadKnowledge(fileURLToPath(new URL("../../flows", import.meta.url)));
-  if (!read.ok) throw new Error(read.problems.map(({ says }) => says).join("\n"));
-  knowledge = read.value;
-}, 60_000);
+const knowledge = await shippedKnowledge();
 
 /** Where a reading falls, at 12 V. */
 function band(id: string, value: number): string | undefined {
