@@ -479,6 +479,12 @@ fault-run-interlock-kills = Ein Sicherheitsschalter nimmt den Funken weg
 # en: 8d341527
 fault-run-interlock-kills-explain = Der Sitz-, Mähwerk- oder Bremsschalter meldet der Zündung, dass niemand da ist. Sie stellt den Motor ab.
 
+# en: 94875171
+fault-lever-switch-kills = Seilzug oder Stoppschalter des Haltebügels
+
+# en: c12b2212
+fault-lever-switch-kills-explain = Der Bügel wird gehalten, doch sein Seilzug oder der Stoppschalter am Motor nimmt den Funken trotzdem weg.
+
 # en: fd9226d7
 fault-engine-switch-off = Schalter am Motor selbst steht auf AUS
 
@@ -1420,6 +1426,15 @@ state-kill-wire-earth-earthed = Immer an Masse, egal was man macht
 # en: aad63a31
 state-kill-wire-earth-follows-switch = Wechselt mit einem Sicherheitsschalter
 
+# en: 8c09c598
+observation-lever-at-engine = Stoppschalter am Motor, Haltebügel gehalten
+
+# en: 62bafd78
+state-lever-at-engine-opens = Ganz herübergezogen, Schalter offen
+
+# en: f93543f5
+state-lever-at-engine-stays = Nicht herübergezogen oder noch geschlossen
+
 # en: 46f383b6
 observation-engine-switch = Schalter am Motor selbst
 
@@ -1716,6 +1731,18 @@ state-draw-goes-with-alternator-lead = Wenn das Kabel der Lichtmaschine ab ist
 
 # en: c41a3045
 state-draw-goes-with-neither = Bei beidem nicht
+
+# en: b36ebcfd
+observation-battery-alone = Geladene Batterie, eine Nacht mit abgenommenem Kabel
+
+# en: 3376bd93
+state-battery-alone-not-tried = Nicht probiert
+
+# en: 2da1f47c
+state-battery-alone-holds = Die Volt bleiben
+
+# en: ef2d0060
+state-battery-alone-falls = Die Volt fallen um 0,2 V oder mehr
 
 # en: ede6387f
 observation-wires-look = Aussehen der Kabel
@@ -3405,6 +3432,21 @@ check-read-kill-wire-ask = Abstellkabel an der Spule ab, Messgerät auf Ohm gege
 # en: a8b34668
 check-read-kill-wire-how = Sitz-, Mähwerk- und Bremsschalter einzeln betätigen, und nichts abziehen, was dann ab bleibt.
 
+# en: cfc45281
+check-look-at-lever-cable = Seilzug und Stoppschalter des Haltebügels
+
+# en: 1530de2d
+check-look-at-lever-cable-ask = Haltebügel halten, nicht am Startseil ziehen. Zieht sein Seilzug Bremse und Stoppschalter am Motor ganz herüber?
+
+# en: 22cd9f46
+check-look-at-lever-cable-how = Nur schauen, Hände und Füße weg. Mit dem Messgerät: Bei gehaltenem Bügel darf das Abstellkabel keine Verbindung zur Masse haben.
+
+# en: ac1de531
+verdict-look-at-lever-cable-works = Bügel, Seilzug und Stoppschalter tun das Ihre.
+
+# en: 6bf62fa1
+verdict-look-at-lever-cable-guilty = Hier wird der Funke weggenommen: Seilzug locker, ausgehängt oder gerissen, oder der Schalter klemmt.
+
 # en: 46f383b6
 check-ask-engine-switch = Schalter am Motor selbst
 
@@ -3656,6 +3698,21 @@ verdict-read-draw-some = Hier sind die Quellen uneins: viel für eine einfache M
 
 # en: 2e499164
 verdict-read-draw-much = Zu viel: Sicherungen einzeln ziehen, dann das Kabel der Lichtmaschine.
+
+# en: 32744136
+check-read-battery-alone = Batterie über Nacht allein
+
+# en: 97c72336
+check-read-battery-alone-ask = Geladen, eine Stunde geruht, dann eine Nacht mit abgenommenem Kabel. Bleiben die Volt an den Polen, oder fallen sie um 0,2 V oder mehr?
+
+# en: d4d2b7cc
+check-read-battery-alone-how = Zweimal messen, am Abend und am nächsten Tag, bei etwa gleicher Wärme. Ein Wert gleich nach dem Laden zählt nicht.
+
+# en: 47b415c5
+verdict-read-battery-alone-holds = Die Batterie hält ihre Ladung: Etwas an der Maschine zieht Strom, oder sie wird nicht geladen.
+
+# en: 8ff3c245
+verdict-read-battery-alone-loses = Die Batterie verliert die Ladung selbst. Erneuern; nach einem Verbraucher muss niemand suchen.
 
 # en: 53056509
 check-find-draw-circuit = Welcher Stromkreis zieht
@@ -5088,6 +5145,12 @@ remedy-mend-run-interlock = Sicherheitsschalter erneuern, Kabel reparieren
 
 # en: 59b8e012
 remedy-mend-run-interlock-text = Schalter, Stecker und Gestänge; danach muss jeder Sicherheitsschalter den Motor abstellen, wie die Betriebsanleitung es sagt.
+
+# en: 2d19089c
+remedy-mend-lever-cable = Seilzug oder Stoppschalter des Haltebügels reparieren
+
+# en: 45cfa7da
+remedy-mend-lever-cable-text = Seilzug eingehängt und so eingestellt, dass der gehaltene Bügel die Bremse löst und den Schalter öffnet. Danach muss das Loslassen den Motor abstellen, wie die Betriebsanleitung es sagt.
 
 # en: a88613ce
 remedy-switch-on = Motorschalter auf RUN

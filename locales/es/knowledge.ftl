@@ -320,6 +320,10 @@ fault-kill-wire-earthed-explain = El cable que para el motor toca masa, o la lla
 fault-run-interlock-kills = Un interruptor de seguridad quita la chispa
 # en: 8d341527
 fault-run-interlock-kills-explain = El interruptor del asiento, de las cuchillas o del freno le dice al encendido que no hay nadie, y este para el motor.
+# en: 94875171
+fault-lever-switch-kills = Cable o interruptor de paro de la palanca de hombre muerto
+# en: c12b2212
+fault-lever-switch-kills-explain = La palanca está sujeta, pero su cable o el interruptor de paro del motor sigue quitando la chispa.
 # en: fd9226d7
 fault-engine-switch-off = El interruptor del propio motor está en OFF
 # en: fb5d8daf
@@ -949,6 +953,12 @@ state-kill-wire-earth-open = No hay paso a masa
 state-kill-wire-earth-earthed = A masa se haga lo que se haga
 # en: aad63a31
 state-kill-wire-earth-follows-switch = Cambia con un interruptor de seguridad
+# en: 8c09c598
+observation-lever-at-engine = Interruptor de paro en el motor, palanca sujeta
+# en: 62bafd78
+state-lever-at-engine-opens = Movido del todo, interruptor abierto
+# en: f93543f5
+state-lever-at-engine-stays = No se mueve del todo, o sigue cerrado
 # en: 46f383b6
 observation-engine-switch = El interruptor del propio motor
 # en: a8b727fe
@@ -1147,6 +1157,14 @@ state-draw-goes-with-a-fuse = Quitar un fusible
 state-draw-goes-with-alternator-lead = Soltar el cable del alternador
 # en: c41a3045
 state-draw-goes-with-neither = Ninguno de los dos
+# en: b36ebcfd
+observation-battery-alone = Batería cargada, una noche con el cable quitado
+# en: 3376bd93
+state-battery-alone-not-tried = No se ha probado
+# en: 2da1f47c
+state-battery-alone-holds = Los voltios se mantienen
+# en: ef2d0060
+state-battery-alone-falls = Los voltios bajan 0,2 V o más
 # en: ede6387f
 observation-wires-look = Aspecto de los cables
 # en: 55bd87f4
@@ -2274,6 +2292,16 @@ check-read-kill-wire = Cable de paro contra masa
 check-read-kill-wire-ask = Cable de paro suelto en la bobina, tester en ohmios a masa, llave en ON, alguien en el asiento. ¿Abierto, a masa o cambia con un interruptor?
 # en: a8b34668
 check-read-kill-wire-how = Accione el interruptor del asiento, de las cuchillas y del freno uno por uno, y no desenchufe nada que se quede desenchufado.
+# en: cfc45281
+check-look-at-lever-cable = Cable e interruptor de paro de la palanca de hombre muerto
+# en: 1530de2d
+check-look-at-lever-cable-ask = Sujete la palanca de hombre muerto sin tirar de la cuerda. ¿Mueve su cable del todo el freno y el interruptor de paro en el motor?
+# en: 22cd9f46
+check-look-at-lever-cable-how = Solo mire, manos y pies lejos. Con un tester, el cable de paro no debe tener paso a masa mientras se sujeta la palanca.
+# en: ac1de531
+verdict-look-at-lever-cable-works = Palanca, cable e interruptor de paro hacen lo suyo.
+# en: 6bf62fa1
+verdict-look-at-lever-cable-guilty = Aquí se quita la chispa: cable flojo, desenganchado o roto, o el interruptor atascado.
 # en: 46f383b6
 check-ask-engine-switch = El interruptor del propio motor
 # en: d8265b8b
@@ -2442,6 +2470,16 @@ verdict-read-draw-quiet = No consume nada. Si la batería aún se descarga, pier
 verdict-read-draw-some = Aquí las fuentes no coinciden: mucho para una máquina sencilla, normal donde queda electrónica despierta. Vacía una batería en semanas.
 # en: 2e499164
 verdict-read-draw-much = Demasiado: quite los fusibles uno por uno, luego el cable del alternador.
+# en: 32744136
+check-read-battery-alone = Batería sola durante la noche
+# en: 97c72336
+check-read-battery-alone-ask = Cargada, una hora de reposo y luego una noche con el cable quitado. ¿Se mantienen los voltios en los bornes o bajan 0,2 V o más?
+# en: d4d2b7cc
+check-read-battery-alone-how = Dos medidas, una por la tarde y otra al día siguiente, con más o menos la misma temperatura. La de recién quitado el cargador no vale.
+# en: 47b415c5
+verdict-read-battery-alone-holds = La batería guarda la carga: algo de la máquina la consume, o no se carga.
+# en: 8ff3c245
+verdict-read-battery-alone-loses = La batería pierde ella sola la carga. Cámbiela; no hace falta buscar consumos.
 # en: 53056509
 check-find-draw-circuit = Qué circuito consume
 # en: e21522c1
@@ -3400,6 +3438,10 @@ remedy-mend-kill-wire-text = Siga el cable de la bobina a la llave con un tester
 remedy-mend-run-interlock = Interruptor de seguridad nuevo, arreglar sus cables
 # en: 59b8e012
 remedy-mend-run-interlock-text = Interruptor, conector y varilla; después cada seguro tiene que parar el motor como dice el manual.
+# en: 2d19089c
+remedy-mend-lever-cable = Reparar el cable o el interruptor de paro de la palanca
+# en: 45cfa7da
+remedy-mend-lever-cable-text = Cable enganchado y ajustado para que la palanca sujeta suelte el freno y abra el interruptor. Después, al soltarla, el motor debe pararse como dice el manual.
 # en: a88613ce
 remedy-switch-on = Interruptor del motor en RUN
 # en: 8e801224
