@@ -4643,8 +4643,8 @@ act-charge-battery-how = Beim An- und Abklemmen Ladegerät aus; Plus an Plus, Mi
 # en: 9adfd35f
 act-cold-start = Kaltstart nach Anleitung
 
-# en: 9d632431
-act-cold-start-ask = Choke ganz rein, Gas auf Starten, dann zehn Sekunden mit dem Schlüssel oder fünfmal am Seil ziehen; Choke weg, sobald er zündet. Was passiert?
+# en: 4e4fdfb1
+act-cold-start-ask = Choke ganz rein, Gas auf Starten, dann zehn Sekunden starten oder fünfmal ziehen; Choke weg, sobald er zündet. Was passiert?
 
 # en: 8cf0477d
 act-cold-start-how = Nur bei kaltem Motor und wenn es nicht nach Benzin riecht.
@@ -4685,8 +4685,8 @@ act-clutch-down-start-ask = Kupplung ganz durchgetreten oder Antrieb ausgeschalt
 # en: b42ef63b
 act-wait-flooded = Warten, bis er nicht mehr abgesoffen ist
 
-# en: 45b6ab2c
-act-wait-flooded-ask = Choke weg, Gas ganz auf, 20 Minuten warten, dann zehn Sekunden mit dem Schlüssel oder fünfmal am Seil ziehen. Was passiert?
+# en: f17077d9
+act-wait-flooded-ask = Choke weg, Gas ganz auf, 20 Minuten warten, dann zehn Sekunden starten oder fünfmal ziehen. Was passiert?
 
 # en: b0013aa7
 act-wait-flooded-how = Schlüssel loslassen, sobald er zündet. Aufhören, wenn irgendwo Benzin tropft.

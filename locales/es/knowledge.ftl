@@ -3101,8 +3101,8 @@ act-charge-battery-ask = Cargue la batería al aire libre unas cuantas horas, po
 act-charge-battery-how = Cargador apagado al poner y quitar las pinzas; positivo con positivo, negativo con negativo. Solo una batería entera y sin helar.
 # en: 9adfd35f
 act-cold-start = Arranque en frío según el manual
-# en: 9d632431
-act-cold-start-ask = Estárter del todo, acelerador en arranque, dé diez segundos con la llave o cinco tirones de la cuerda; quite el estárter en cuanto prenda. ¿Qué pasa?
+# en: 4e4fdfb1
+act-cold-start-ask = Estárter del todo, acelerador en arranque, intente diez segundos o dé cinco tirones; quite el estárter en cuanto prenda. ¿Qué pasa?
 # en: 8cf0477d
 act-cold-start-how = Solo con el motor frío y sin olor a gasolina.
 # en: dd38f96f
@@ -3129,8 +3129,8 @@ act-clutch-down-start = Arrancar con el embrague pisado
 act-clutch-down-start-ask = Embrague a fondo o transmisión desconectada como dice el manual, palanca en medio, y arranque desde el asiento. ¿Qué pasa?
 # en: b42ef63b
 act-wait-flooded = Esperar a que se le pase el ahogo
-# en: 45b6ab2c
-act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos y dé diez segundos con la llave o cinco tirones de la cuerda. ¿Qué pasa?
+# en: f17077d9
+act-wait-flooded-ask = Estárter quitado, acelerador a fondo, espere 20 minutos e intente diez segundos o dé cinco tirones. ¿Qué pasa?
 # en: b0013aa7
 act-wait-flooded-how = Suelte la llave en cuanto prenda. Pare si gotea gasolina por algún sitio.
 # en: c33bafee

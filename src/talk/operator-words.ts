@@ -126,6 +126,9 @@ export function words(state: CaseState, text: string, given: Given): Decision {
   const reading = heard.reading;
   const open = state.open.operator;
   if (reading !== null && dangers(reading, state, desk.knowledge).length > 0) {
+    // An answer on offer that is itself the danger is as sure written as pressed.
+    const offered = byName(state, text, given);
+    if (offered?.happenings.some(({ type }) => type === "flag.raised") === true) return offered;
     const [said, ...facts] = heardIn(state, text, given);
     const answered = answeredBy(facts, state, desk);
     return goOn(state, { happenings: [said, ...facts], before: [], ...answered }, given);

@@ -5,8 +5,8 @@ import type { SeenMessage } from "../../src/rehearsal/view/seen-message.ts";
 import { PATIENCE, type Shop } from "./e2e-shop.ts";
 
 const picture = samplePicture({ shade: 150 });
-/** Presses of these are no news to a case: they only show a list, or the open question again. */
-const showsOnly = new Set(["Hand to a technician", "Go on"]);
+/** Presses of these are no news to a case: they only show a list. */
+const showsOnly = new Set(["Hand to a technician"]);
 
 /** A person who answers by a script whatever the program asks, and counts what they did. */
 export class Hand {

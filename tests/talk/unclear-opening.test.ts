@@ -28,3 +28,15 @@ describe("an opening of several meanings", () => {
     expect(dialog.state.answers.map(({ report }) => report.observation)).not.toContain("on-start");
   });
 });
+
+describe("an answer on offer that is a danger itself", () => {
+  it("is the same written as pressed", () => {
+    const asked = () => new Dialog().say("hello").press("All is safe").press("Ride-on mower");
+    const pressed = asked().press("The starter will not stop").state;
+    const written = asked().say("The starter will not stop").state;
+    expect(written.answers.map(({ report }) => report)).toEqual(
+      pressed.answers.map(({ report }) => report),
+    );
+    expect(written.flags.map(({ flag }) => flag)).toEqual(["will-not-stop"]);
+  });
+});
