@@ -274,26 +274,25 @@ describe("while nobody looked", () => {
       hand.say(`there is ${OWN_WORD} in the wheel`);
       await hand.sees("I did not understand that");
       await shop.delivered();
-      const before = eventsOf(hand);
+      // That an old button was pressed may only put the open question once more.
+      const told = () => eventsOf(hand).filter(({ type }) => type !== "question.repeated");
+      const before = told();
       shop.server.repeatUpdate();
       await shop.server.settled();
-      expect(eventsOf(hand)).toEqual(before);
+      expect(told()).toEqual(before);
       await shop.kill();
       shop.server.repeatUpdate();
       shop.wait(5 * 60 * 60 * 1000);
       await shop.start();
       await shop.delivered();
-      expect(eventsOf(hand)).toEqual(before);
+      expect(told()).toEqual(before);
       hand.person.forge(old);
       await hand.notices("closed");
-      expect(eventsOf(hand)).toEqual(before);
+      expect(told()).toEqual(before);
       const next = hand.transcript.findLast(({ buttons }) => buttons.length > 0);
       const label = next?.buttons[0]?.[0]?.label ?? "";
       hand.person.press(label, { isInaccessible: true });
-      await shop.onDisk(
-        "what was pressed hours later",
-        () => eventsOf(hand).length > before.length,
-      );
+      await shop.onDisk("what was pressed hours later", () => told().length > before.length);
     },
     MOST_MILLISECONDS,
   );
